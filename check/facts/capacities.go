@@ -1,0 +1,123 @@
+package facts
+
+import (
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
+
+// item is one thing that holds pressure: what it holds, or why that is not known.
+type item struct {
+	id, part, what string
+	have           units.GaugePressure
+	why, ask       string
+	hose           bool
+	behind         bool // holds what the part lets through, not what stands at its inlet
+}
+
+func (b *builder) capacities() {
+	b.f.Capacities = []Capacity{}
+	for _, r := range b.l.Runs {
+		top := b.hottest(r)
+		for i, p := range r.Parts {
+			for _, it := range b.partItems(p, top) {
+				if it.behind {
+					b.hold(it, b.behind(r, i), top)
+				} else {
+					b.hold(it, b.at(r, i), top)
+				}
+			}
+		}
+		b.jointItems(r, top)
+	}
+	for _, v := range b.l.Vessels {
+		b.vesselItem(v)
+	}
+	for _, c := range b.f.Capacities {
+		b.f.Line.Pressurised = b.f.Line.Pressurised || !c.DemandKPa.Known || c.DemandKPa.V > 0
+	}
+}
+
+// hold files the item against the known push that leaves it least, and once more for each push that is not known.
+func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
+	var worst *push
+	for i := range pushes {
+		if pushes[i].known && (worst == nil || pushes[i].p > worst.p) {
+			worst = &pushes[i]
+		}
+	}
+	if worst != nil {
+		c := b.capacity(it, it.id, top)
+		c.Case, c.DemandKPa = worst.name, b.kpaUp(max(worst.p, 0))
+		b.f.Capacities = append(b.f.Capacities, c)
+	}
+	for _, p := range pushes {
+		if p.known {
+			continue
+		}
+		c := b.capacity(it, it.id+" in "+p.name, top)
+		c.Case = p.name
+		b.unknown(c.ID, "capacities.demand_kpa", p.why, p.ask)
+		b.f.Capacities = append(b.f.Capacities, c)
+	}
+}
+
+func (b *builder) capacity(it item, id string, top *units.Temperature) Capacity {
+	c := Capacity{ID: id, Part: it.part, What: it.what, Hose: it.hose, TempCK: b.hot(top)}
+	switch {
+	case top == nil:
+		b.unknown(id, "capacities.rated_kpa", "how hot the part can get is not stated", "site.highest, or the highest temperature of each fluid")
+	case it.why != "":
+		b.unknown(id, "capacities.rated_kpa", it.why, it.ask)
+	default:
+		c.RatedKPa = b.kpaDown(it.have)
+	}
+	return c
+}
+
+// partItems are the body, the ends and, for a gauge, the range of one part.
+func (b *builder) partItems(p *resolve.Part, top *units.Temperature) []item {
+	var items []item
+	t := units.Temperature(0)
+	if top != nil {
+		t = *top
+	}
+	switch p.Sheet.Kind.V {
+	case "weight":
+		return nil
+	case "hose":
+		it := item{id: p.ID + " hose", part: p.ID, what: "hose", hose: true}
+		it.have, it.why, it.ask = b.hoseRating(p, &t)
+		items = append(items, it)
+	case "regulator", "pump": // rated is for the outlet side; a regulator's inlet has its own figure
+		it := b.body(p)
+		it.behind = true
+		items = append(items, it)
+	case "gauge":
+		it := item{id: p.ID + " range", part: p.ID, what: "gauge", why: "the range of " + p.ID + " is not stated", ask: "range of " + p.ID}
+		if p.Sheet.Range.Set {
+			it.have, it.why = p.Sheet.Range.V.Gauge(b.l.Ambient), ""
+		}
+		items = append(items, it)
+	default:
+		items = append(items, b.body(p))
+	}
+	for _, e := range []*resolve.End{p.Inlet, p.Outlet} {
+		if it, ok := b.endItem(e, t); ok {
+			it.behind = e == p.Outlet
+			items = append(items, it)
+		}
+	}
+	return items
+}
+
+// body is the stamped rating of anything but a hose.
+func (b *builder) body(p *resolve.Part) item {
+	it := item{id: p.ID + " body", part: p.ID, what: "body"}
+	if !p.Sheet.Rated.Set {
+		it.why, it.ask = "the working pressure of "+p.ID+" is not stated", "rated of "+p.ID+", with evidence"
+		return it
+	}
+	it.have = p.Sheet.Rated.V.Gauge(b.l.Ambient)
+	b.rests(p.ID+" rated", "working pressure of "+p.ID+", "+p.Sheet.Rated.Text, stated(p.Sheet.Evidence.V), p.ID)
+	return it
+}

@@ -1,0 +1,146 @@
+package facts
+
+import (
+	"fmt"
+	"slices"
+
+	"lineworthy/catalog"
+	"lineworthy/check/measure"
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
+
+// endItem is what one end holds at t. Where the standard of the end gives no pressure, the stamped or certified rating
+// of the part speaks for its ends too; a part without one leaves them unknown.
+func (b *builder) endItem(e *resolve.End, t units.Temperature) (item, bool) {
+	if e == nil || e.Sheet == nil || e.Sheet.Open.V || e.Family == nil {
+		return item{}, false // a joint of unknown ends is reported as such
+	}
+	it := item{id: e.Owner + " " + e.Name, part: e.Owner, what: "end"}
+	rows := endRows(e)
+	if len(rows) == 0 {
+		if len(e.Family.Ratings) == 0 && certified(e) {
+			return item{}, false
+		}
+		it.why, it.ask = b.noRow(e)
+		return it, true
+	}
+	low := units.GaugePressure(0)
+	for i, row := range rows {
+		at, err := endCurve(e.Family, row).At(t)
+		if err != nil {
+			it.why, it.ask = err.Error(), "the maker's rating of this end at that temperature"
+			return it, true
+		}
+		if p := units.GaugePressure(at); i == 0 || p < low {
+			low = p
+		}
+		b.rests(fmt.Sprintf("%s %s %s rating", e.Family.ID, row.Class, row.Group), ratingName(e.Family, row), row.Origin, e.Owner)
+	}
+	it.have = low
+	return it, true
+}
+
+func ratingName(f *catalog.Connection, row catalog.EndRating) string {
+	name := "pressure rating of " + f.Name
+	if row.Class != "" {
+		name += ", " + row.Class
+	}
+	if row.Group != "" {
+		name += ", material group " + row.Group
+	}
+	return name
+}
+
+// certified says whether the part or the vessel states a rating with a document.
+func certified(e *resolve.End) bool {
+	switch {
+	case e.Part != nil:
+		return e.Part.Sheet.Rated.Set && e.Part.Sheet.Evidence.Set
+	case e.Vessel != nil:
+		return e.Vessel.Sheet.Rated.Set && e.Vessel.Sheet.Evidence.Set
+	}
+	return false
+}
+
+func (b *builder) noRow(e *resolve.End) (why, ask string) {
+	if len(e.Family.Ratings) == 0 {
+		return e.Family.Name + " has no pressure of its own in the catalog", "rated of " + e.Owner + ", with evidence"
+	}
+	return fmt.Sprintf("%s has no rating for class %q in %s at this size", e.Family.Name, e.Sheet.Class.V, materialName(e.Material)),
+		"class and material of the " + e.Name + " of " + e.Owner
+}
+
+func materialName(m *catalog.Material) string {
+	if m == nil {
+		return "an unstated material"
+	}
+	return m.ID
+}
+
+// endRows are the rating rows that speak for the end. A row that asks for a class, group or material is not matched by
+// an end that does not state it.
+func endRows(e *resolve.End) []catalog.EndRating {
+	var out []catalog.EndRating
+	for _, row := range e.Family.Ratings {
+		if rowMatches(row, e) {
+			out = append(out, row)
+		}
+	}
+	return out
+}
+
+func rowMatches(row catalog.EndRating, e *resolve.End) bool {
+	if row.Class != "" && classText(row.Class) != classText(e.Sheet.Class.V) {
+		return false
+	}
+	if row.Group != "" && !inGroup(row.Group, e.Material) {
+		return false
+	}
+	if len(row.Material) > 0 && (e.Material == nil || !slices.Contains(row.Material, e.Material.ID)) {
+		return false
+	}
+	if len(row.NotFor) > 0 && (e.Material == nil || slices.Contains(row.NotFor, e.Material.ID)) {
+		return false
+	}
+	return len(row.Sizes) == 0 || sizeIn(row.Sizes, e)
+}
+
+func inGroup(group string, m *catalog.Material) bool {
+	return m != nil && m.FlangeGroup != nil && m.FlangeGroup.Value == group
+}
+
+func sizeIn(sizes []string, e *resolve.End) bool {
+	if !e.Sheet.Size.Set {
+		return false
+	}
+	for _, s := range sizes {
+		at, err := units.ParseSize(s)
+		if err != nil {
+			continue
+		}
+		if same, known := units.Same(at, e.Sheet.Size.V); same && known {
+			return true
+		}
+	}
+	return false
+}
+
+// endCurve is the row as a curve. A single point stands for the family's whole temperature range; a table holds its
+// first row down to the family's lowest temperature.
+func endCurve(f *catalog.Connection, row catalog.EndRating) measure.Curve {
+	var c measure.Curve
+	for _, p := range row.Points {
+		c.T, c.Y = append(c.T, units.Celsius(p.C)), append(c.Y, p.Value*1e5)
+	}
+	if f.Temperature == nil {
+		return c
+	}
+	if low := celsius(f.Temperature.LowestC); low != nil {
+		c.FlatFrom = *low
+	}
+	if high := celsius(f.Temperature.HighestC); high != nil && len(c.T) == 1 && *high > c.T[0] {
+		c.T, c.Y = append(c.T, *high), append(c.Y, c.Y[0])
+	}
+	return c
+}

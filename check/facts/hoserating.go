@@ -1,0 +1,155 @@
+package facts
+
+import (
+	"fmt"
+
+	"lineworthy/catalog"
+	"lineworthy/check/measure"
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
+
+// hoseRating is what the hose holds at t, or cold when t is nil; or why that is not known and who can say.
+//
+// A printed figure beats the class only downward, unless a document stands behind it: then it counts as it is.
+func (b *builder) hoseRating(p *resolve.Part, t *units.Temperature) (rated units.GaugePressure, why, ask string) {
+	s := p.Sheet
+	class, origin, why := b.classRating(p)
+	switch {
+	case s.Rated.Set && (s.Evidence.Set || why != "" || s.Rated.V.Gauge(b.l.Ambient) < class):
+		rated, why = s.Rated.V.Gauge(b.l.Ambient), ""
+		b.rests(p.ID+" rated", fmt.Sprintf("working pressure of %s, %s", p.ID, s.Rated.Text), stated(s.Evidence.V), p.ID)
+	case why != "":
+		return 0, why, "rated of " + p.ID + ", with evidence"
+	default:
+		rated = class
+		b.rests(p.Hose.ID+" rating", "working pressure of "+p.Hose.Name, origin, p.ID)
+	}
+	if t == nil {
+		return rated, "", ""
+	}
+	return b.derated(p, rated, *t)
+}
+
+// classRating is the rating the class gives the size, the lowest of all editions when the edition is not stated.
+func (b *builder) classRating(p *resolve.Part) (units.GaugePressure, catalog.Origin, string) {
+	h := p.Hose
+	if h == nil {
+		return 0, catalog.Origin{}, "the class of " + p.ID + " is not stated"
+	}
+	if h.Rating == nil || h.Rating.MakerStates {
+		return 0, catalog.Origin{}, h.Standard + " leaves the working pressure of this class to the maker"
+	}
+	bar, why := ratingFor(h.Rating, p)
+	if why != "" {
+		return 0, catalog.Origin{}, why
+	}
+	for _, e := range h.Earlier {
+		if e.Rating == nil || p.Sheet.Edition.Set && p.Sheet.Edition.V != e.Edition {
+			continue
+		}
+		if old, why := ratingFor(e.Rating, p); why == "" && old < bar {
+			bar = old
+		}
+	}
+	return units.GaugePressure(bar * 1e5), h.Rating.Origin, ""
+}
+
+func ratingFor(r *catalog.Rating, p *resolve.Part) (float64, string) {
+	if len(r.Sizes) == 0 {
+		if r.Bar == 0 {
+			return 0, "the catalog holds no working pressure for " + p.Hose.ID
+		}
+		return r.Bar, ""
+	}
+	if !p.Sheet.Size.Set {
+		return 0, "the size of " + p.ID + " is not stated"
+	}
+	for _, row := range r.Sizes {
+		size, err := units.ParseSize(row.Size)
+		if err != nil {
+			continue
+		}
+		if same, known := units.Same(size, p.Sheet.Size.V); same && known {
+			return row.Bar, ""
+		}
+	}
+	return 0, fmt.Sprintf("%s has no row for %s", p.Hose.ID, p.Sheet.Size.V)
+}
+
+// derated reads the class's factor at t. A class without a factor table keeps its rating over its temperature range.
+func (b *builder) derated(p *resolve.Part, rated units.GaugePressure, t units.Temperature) (units.GaugePressure, string, string) {
+	d := derating(p)
+	if d == nil {
+		return rated, "", ""
+	}
+	factor := 1.0
+	for _, c := range d {
+		f, err := c.At(t)
+		if err != nil {
+			return 0, err.Error(), "the maker's rating of " + p.ID + " at that temperature"
+		}
+		factor = min(factor, f)
+	}
+	b.rests(p.Hose.ID+" derating", "factor on the working pressure when hot, "+p.Hose.Name, p.Hose.Derating.Origin, p.ID)
+	return units.GaugePressure(float64(rated) * factor), "", ""
+}
+
+// derating are the factor curves that apply: the one of the class, or those of the hose's metals. A class that derates
+// by material knows no factor for a material it does not list.
+func derating(p *resolve.Part) []measure.Curve {
+	if p.Hose == nil || p.Hose.Derating == nil {
+		return nil
+	}
+	d := p.Hose.Derating
+	if len(d.ByMaterial) == 0 {
+		return []measure.Curve{curve(d.Points, d)}
+	}
+	var out []measure.Curve
+	for _, l := range p.Layers {
+		if l.Material == nil || l.Role == "cover" {
+			continue
+		}
+		for _, id := range []string{l.Material.ID, l.Material.JudgedAs} {
+			if points, ok := d.ByMaterial[id]; ok {
+				out = append(out, curve(points, d))
+				break
+			}
+		}
+	}
+	if len(out) == 0 {
+		out = append(out, measure.Curve{})
+	}
+	return out
+}
+
+func curve(points []catalog.Point, d *catalog.Derating) measure.Curve {
+	c := measure.Curve{Steps: d.Steps}
+	for _, p := range points {
+		c.T, c.Y = append(c.T, units.Celsius(p.C)), append(c.Y, p.Value)
+	}
+	if d.ColdC != nil {
+		c.FlatFrom = units.Celsius(*d.ColdC)
+	}
+	return c
+}
+
+// sized reads a table by size.
+func sized(t *catalog.BySize, size units.Size) (float64, bool) {
+	if t == nil {
+		return 0, false
+	}
+	for _, row := range t.Sizes {
+		at, err := units.ParseSize(row.Size)
+		if err != nil {
+			continue
+		}
+		if same, known := units.Same(at, size); same && known {
+			return row.Value, true
+		}
+	}
+	if t.All != nil {
+		return *t.All, true
+	}
+	return 0, false
+}

@@ -1,0 +1,152 @@
+package facts
+
+import (
+	"lineworthy/catalog"
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+)
+
+func (b *builder) limits() {
+	b.f.Limits = []Limit{}
+	for _, r := range b.l.Runs {
+		for _, p := range r.Parts {
+			b.partLimits(p)
+		}
+		for _, j := range r.Joints {
+			b.jointLimits(j)
+		}
+	}
+}
+
+// limit files one temperature range, and notes why a side of it is not known.
+func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temperature, seal bool, ask string) {
+	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.hottest(r)), ColdestCK: b.cold(b.coldest(r))}
+	if high != nil {
+		l.HighestCK = b.keep(units.CentikelvinDown(*high))
+	} else {
+		b.unknown(l.ID, "limits.highest_ck", "the highest temperature for "+part+" ("+what+") is not known", ask)
+	}
+	if low != nil {
+		l.LowestCK = b.keep(units.CentikelvinUp(*low))
+	} else {
+		b.unknown(l.ID, "limits.lowest_ck", "the lowest temperature for "+part+" ("+what+") is not known", ask)
+	}
+	b.f.Limits = append(b.f.Limits, l)
+}
+
+func (b *builder) partLimits(p *resolve.Part) {
+	s := p.Sheet
+	if s.Kind.V == "weight" {
+		return
+	}
+	if s.Kind.V == "hose" {
+		low, high := b.hoseSpan(p)
+		b.limit(p.Run, p.ID, "hose class", low, high, false, "lowest and highest of "+p.ID+", with evidence")
+		for _, l := range p.Layers {
+			if l.Role != "cover" && l.Material != nil {
+				b.materialLimit(p.Run, p.ID, l.Role, l.Material, false)
+			}
+		}
+		return
+	}
+	if s.Kind.V != "gauge" {
+		b.limit(p.Run, p.ID, "stated", ptr(s.Lowest), ptr(s.Highest), false, "lowest and highest of "+p.ID)
+	}
+	for _, m := range p.Wetted {
+		b.materialLimit(p.Run, p.ID, m.ID, m, false)
+	}
+	if p.Body != nil {
+		b.materialLimit(p.Run, p.ID, "body", p.Body, false)
+	}
+}
+
+func ptr(o sheet.Of[units.Temperature]) *units.Temperature {
+	if !o.Set {
+		return nil
+	}
+	return &o.V
+}
+
+// hoseSpan is the class's range, narrowed by what is printed on the hose, widened only with a document.
+func (b *builder) hoseSpan(p *resolve.Part) (low, high *units.Temperature) {
+	if p.Hose != nil {
+		low, high = b.span(p.Hose.Temperature, p.Hose.ID+" temperature", "temperature range of "+p.Hose.Name, p.ID)
+	}
+	s := p.Sheet
+	if t := ptr(s.Highest); t != nil && (s.Evidence.Set || high == nil || *t < *high) {
+		high = t
+	}
+	if t := ptr(s.Lowest); t != nil && (s.Evidence.Set || low == nil || *t > *low) {
+		low = t
+	}
+	return low, high
+}
+
+func (b *builder) span(s *catalog.Span, id, what, part string) (low, high *units.Temperature) {
+	if s == nil {
+		return nil, nil
+	}
+	b.rests(id, what, s.Origin, part)
+	return celsius(s.LowestC), celsius(s.HighestC)
+}
+
+func celsius(c *float64) *units.Temperature {
+	if c == nil {
+		return nil
+	}
+	t := units.Celsius(*c)
+	return &t
+}
+
+// materialLimit is the range of a material. Metals without a stated range are left to the part's own figures.
+func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Material, seal bool) {
+	if m.Family == "metal" || m.Family == "reinforcement" {
+		if m.LowestC == nil || m.HighestC == nil {
+			return
+		}
+	}
+	var low, high *units.Temperature
+	if m.LowestC != nil {
+		low = celsius(&m.LowestC.Value)
+		b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.LowestC.Origin, part)
+	}
+	if m.HighestC != nil {
+		high = celsius(&m.HighestC.Value)
+		b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
+	}
+	b.limit(r, part, role+" "+m.ID, low, high, seal, "the maker's temperature range of "+m.ID)
+}
+
+// jointLimits are the ranges of both ends' standards, and of the seal's kind and material.
+func (b *builder) jointLimits(j *resolve.Joint) {
+	for _, e := range []*resolve.End{j.A, j.B} {
+		if e.Family == nil || e.Family.Temperature == nil {
+			continue
+		}
+		low, high := b.span(e.Family.Temperature, e.Family.ID+" temperature", "temperature range of "+e.Family.Name, e.Owner)
+		if low != nil && high != nil {
+			b.limit(j.Run, e.Owner+" "+e.Name, "end", low, high, false, "")
+		}
+	}
+	for _, s := range j.Seals {
+		if s.Material != nil {
+			b.materialLimit(j.Run, s.ID, "seal", s.Material, true)
+		}
+		if k := s.Kind; k != nil && k.HighestC != nil {
+			low := celsius(numberOf(k.LowestC))
+			if low == nil && s.Material != nil {
+				low = celsius(numberOf(s.Material.LowestC))
+			}
+			b.rests(k.ID+" temperature", "temperature limit of "+k.Name, k.HighestC.Origin, s.ID)
+			b.limit(j.Run, s.ID, "kind "+k.ID, low, celsius(&k.HighestC.Value), true, "the maker's temperature range of the seal")
+		}
+	}
+}
+
+func numberOf(n *catalog.Number) *float64 {
+	if n == nil {
+		return nil
+	}
+	return &n.Value
+}

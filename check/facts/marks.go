@@ -1,0 +1,128 @@
+package facts
+
+import (
+	"regexp"
+	"strings"
+
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+)
+
+var (
+	pressureMark = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
+	yearMark     = regexp.MustCompile(`\b(19|20)\d\d\b`)
+)
+
+// marks reads what is printed on the hose. A list that is written is taken as complete.
+func (b *builder) marks(p *resolve.Part, h *Hose) {
+	s := p.Sheet
+	h.MarksStated = s.Marks != nil
+	if !h.MarksStated {
+		return
+	}
+	all := words(s.Marks)
+	text := strings.ToLower(strings.Join(all, " | "))
+	h.MarkedAmmonia = Yes(strings.Contains(text, "ammonia"))
+	h.MarkedLPG = Yes(strings.Contains(text, "lpg") || strings.Contains(text, "lp-gas"))
+	h.MarkedPressure = Yes(pressureMark.MatchString(text))
+	h.MarkedYear = Yes(yearMark.MatchString(text))
+	h.MarkedMaker = Yes(strings.Contains(text, "maker"))
+}
+
+func words(list []sheet.Of[string]) []string {
+	out := []string{}
+	for _, w := range list {
+		out = append(out, w.V)
+	}
+	return out
+}
+
+// dates turns the days of tests into spans up to the day the verdict is for.
+func (b *builder) dates(p *resolve.Part, h *Hose) {
+	s := p.Sheet
+	since := func(o sheet.Of[units.Date]) Int {
+		if !o.Set {
+			return Int{}
+		}
+		return Know(int64(b.l.AsOf.DaysSince(o.V)))
+	}
+	h.TestedDays, h.InspectedDays, h.AgeDays, h.ResistanceDays = since(s.Tested), since(s.Inspected), since(s.Made), since(s.ResistTest)
+	h.IntervalDays = b.interval(p)
+	b.life(p, h)
+}
+
+// interval is the shorter of the class's test interval and the one stated, in days from the last test.
+func (b *builder) interval(p *resolve.Part) Int {
+	months := units.Months(0)
+	if p.Hose != nil && p.Hose.TestMonths != nil {
+		months = units.Months(p.Hose.TestMonths.Value)
+	}
+	if e := p.Sheet.TestEvery; e.Set && (months == 0 || e.V < months) {
+		months = e.V
+	}
+	if months == 0 || !p.Sheet.Tested.Set {
+		return Int{}
+	}
+	from := p.Sheet.Tested.V
+	return Know(int64(from.AddMonths(months).DaysSince(from)))
+}
+
+// life is the shorter of the class's service life and the one stated.
+func (b *builder) life(p *resolve.Part, h *Hose) {
+	months := units.Months(0)
+	if p.Hose != nil && p.Hose.LifeYears != nil {
+		months = units.Months(p.Hose.LifeYears.Value * 12)
+	}
+	if e := p.Sheet.Life; e.Set && (months == 0 || e.V < months) {
+		months = e.V
+	}
+	h.LifeStated = months > 0
+	if h.LifeStated && p.Sheet.Made.Set {
+		from := p.Sheet.Made.V
+		h.LifeDays = Know(int64(from.AddMonths(months).DaysSince(from)))
+	}
+}
+
+// condition reads the visual inspection, the electrical grade and the bend.
+func (b *builder) condition(p *resolve.Part, h *Hose) {
+	s := p.Sheet
+	if len(s.Condition) > 0 {
+		h.ConditionKnown = Yes(true)
+	}
+	for _, w := range words(s.Condition) {
+		if w != "sound" && w != "cover-pricked" {
+			h.Defects = append(h.Defects, w)
+		}
+	}
+	h.Grade = s.Grade.V
+	if h.Grade == "" && p.Hose != nil && p.Hose.Electrical != nil && len(p.Hose.Electrical.Values) == 1 {
+		h.Grade = p.Hose.Electrical.Values[0]
+	}
+	if s.Resistance.Set {
+		h.ResistanceOhm = b.keep(units.RoundUp(float64(s.Resistance.V)))
+	}
+	if s.Bend.Set {
+		h.BendMM = b.keep(units.MillimetreDown(s.Bend.V))
+	}
+	h.LeastBendMM = b.leastBend(p)
+}
+
+// leastBend is the class's smallest bend radius for the size, else the one the maker states; of both the larger, unless
+// a document stands behind the maker's figure.
+func (b *builder) leastBend(p *resolve.Part) Int {
+	s := p.Sheet
+	class, known := 0.0, false
+	if p.Hose != nil && s.Size.Set {
+		class, known = sized(p.Hose.Bend, s.Size.V)
+	}
+	if s.LeastBend.Set && (!known || s.Evidence.Set || float64(s.LeastBend.V)*1000 > class) {
+		b.rests(p.ID+" least bend", "smallest bend radius of "+p.ID+", "+s.LeastBend.Text, stated(s.Evidence.V), p.ID)
+		return b.keep(units.MillimetreUp(s.LeastBend.V))
+	}
+	if !known {
+		return Int{}
+	}
+	b.rests(p.Hose.ID+" bend", "smallest bend radius of "+p.Hose.Name, p.Hose.Bend.Origin, p.ID)
+	return b.keep(units.RoundUp(class))
+}

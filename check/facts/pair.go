@@ -1,0 +1,163 @@
+package facts
+
+import (
+	"fmt"
+	"slices"
+
+	"lineworthy/catalog"
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
+
+func (b *builder) pair(c contact, f *resolve.Fluid) {
+	p := Pair{Part: c.part, Layer: c.layer, Contact: c.how, Fluid: f.Cat.Name, Material: "not stated", HotCK: b.hot(f.Hottest)}
+	if c.material != nil {
+		p.Material = c.material.ID
+		b.bars(c, f)
+	}
+	p.ID = fmt.Sprintf("%s %s %s in %s", c.part, c.layer, p.Material, f.Key)
+	if b.seen(p.ID) {
+		return
+	}
+	row, why := b.row(c, f)
+	if why != "" {
+		b.unknown(p.ID, "pairs.rating", why, b.pairAsk(c))
+		b.f.Pairs.Unlisted = append(b.f.Pairs.Unlisted, p)
+		return
+	}
+	p.Rating, p.Effect, p.ByFamily = row.Rating, row.Effect, row.Family
+	p.RowToCK = b.keep(units.CentikelvinDown(units.Celsius(row.ToC)))
+	switch row.Rating {
+	case "suitable", "limited":
+		name := fmt.Sprintf("%s in %s up to %g °C", c.material.ID, f.Cat.Name, row.ToC)
+		b.rests(name, name+": "+row.Rating, row.Origin, c.part)
+		if row.Rating == "limited" {
+			b.f.Pairs.Limited = append(b.f.Pairs.Limited, p)
+			return
+		}
+		b.f.Pairs.Suitable = append(b.f.Pairs.Suitable, p)
+	default:
+		b.f.Pairs.Unsuitable = append(b.f.Pairs.Unsuitable, p)
+	}
+}
+
+// seen keeps a pair that two joints share from being filed twice.
+func (b *builder) seen(id string) bool {
+	for _, g := range [][]Pair{b.f.Pairs.Unsuitable, b.f.Pairs.Limited, b.f.Pairs.Suitable, b.f.Pairs.Unlisted} {
+		if slices.ContainsFunc(g, func(p Pair) bool { return p.ID == id }) {
+			return true
+		}
+	}
+	return false
+}
+
+func (b *builder) pairAsk(c contact) string {
+	if c.material == nil {
+		return c.missing
+	}
+	return "evidence for this material in this fluid: the maker's letter or a soak test"
+}
+
+// row is the catalog row, or the site's evidence, that speaks for the pair; or why none does.
+func (b *builder) row(c contact, f *resolve.Fluid) (catalog.Row, string) {
+	if c.material == nil {
+		return catalog.Row{}, "the " + c.layer + " material of " + c.part + " is not stated"
+	}
+	if f.Hottest == nil {
+		return catalog.Row{}, "how hot " + f.Cat.Name + " can get is not stated"
+	}
+	rows := b.rowsOf(f.Cat, c.material.ID)
+	if len(rows) == 0 && c.material.JudgedAs != "" {
+		rows = b.rowsOf(f.Cat, c.material.JudgedAs)
+	}
+	row, why := choose(rows, c.material, f)
+	if e, ok := b.evidenceFor(c.material, f); ok && (why != "" || !row.Standing.Firm()) {
+		return e, ""
+	}
+	return row, why
+}
+
+// rowsOf are the rows of one material. A row that cannot be read is a fault of the catalog and ends the work.
+func (b *builder) rowsOf(f *catalog.Fluid, material string) []catalog.Row {
+	rows, err := f.Rows(material)
+	if err != nil && b.err == nil {
+		b.err = err
+	}
+	return rows
+}
+
+// order of ratings: of several rows that fit, the worst counts.
+var order = []string{"suitable", "limited", "unsuitable"}
+
+// choose is the row that covers the concentration and the hottest temperature. An unsuitable row counts hotter too.
+func choose(rows []catalog.Row, m *catalog.Material, f *resolve.Fluid) (catalog.Row, string) {
+	if len(rows) == 0 {
+		return catalog.Row{}, fmt.Sprintf("the catalog says nothing of %s in %s", m.ID, f.Cat.Name)
+	}
+	if fits := strengthFits(f); !fits.Known || !fits.V {
+		return catalog.Row{}, listedFor(f) + ", which the sheet's concentration does not match"
+	}
+	best, found, limit := catalog.Row{}, false, rows[0].ToC
+	for _, r := range rows {
+		limit = max(limit, r.ToC)
+		if !covers(r, f) {
+			continue
+		}
+		if !found || slices.Index(order, r.Rating) > slices.Index(order, best.Rating) {
+			best, found = r, true
+		}
+	}
+	if !found {
+		return best, fmt.Sprintf("%s in %s is rated up to %g °C, the line reaches %.0f °C", m.ID, f.Cat.Name, limit, f.Hottest.Celsius())
+	}
+	return best, ""
+}
+
+func covers(r catalog.Row, f *resolve.Fluid) bool {
+	if r.Strength != nil && f.Strength != nil && !inRange(r.Strength, *f.Strength) {
+		return false
+	}
+	return r.Rating == "unsuitable" || f.Hottest.Celsius() <= r.ToC+1e-9
+}
+
+// evidenceFor is what the site's own document says of the pair. It must reach the hottest temperature.
+func (b *builder) evidenceFor(m *catalog.Material, f *resolve.Fluid) (catalog.Row, bool) {
+	for _, e := range b.l.Evidence {
+		if e.Material.ID == m.ID && e.Fluid.ID == f.Cat.ID && *f.Hottest <= e.Sheet.Highest.V {
+			return catalog.Row{
+				Material: m.ID, Rating: e.Sheet.Rating.V, ToC: e.Sheet.Highest.V.Celsius(), Effect: "by " + e.Sheet.Document.V,
+				Origin: catalog.Origin{Standing: catalog.Site, Clause: e.Sheet.Document.V},
+			}, true
+		}
+	}
+	return catalog.Row{}, false
+}
+
+// bars files every legal bar of the fluid that names something the wetted material contains.
+func (b *builder) bars(c contact, f *resolve.Fluid) {
+	if c.how != "wetted" {
+		return
+	}
+	for i, bar := range f.Cat.Bars {
+		if !barred(bar, c.material) {
+			continue
+		}
+		id := fmt.Sprintf("%s %s %s by %s %d", c.part, c.material.ID, f.Key, bar.Regime, i+1)
+		if slices.ContainsFunc(b.f.Bars, func(x Bar) bool { return x.ID == id }) {
+			continue
+		}
+		b.f.Bars = append(b.f.Bars, Bar{
+			ID: id, Part: c.part, Material: c.material.ID, Fluid: f.Cat.Name, Regime: bar.Regime + " " + bar.Clause,
+			Applies: slices.Contains(b.f.Line.Regimes, bar.Regime), Barred: true, Why: bar.Why,
+		})
+	}
+}
+
+func barred(bar catalog.Bar, m *catalog.Material) bool {
+	for _, tag := range bar.Contains {
+		if slices.Contains(m.Contains, tag) {
+			return true
+		}
+	}
+	return len(bar.Only) > 0 && m.Family == "metal" && !slices.Contains(bar.Only, m.ID)
+}

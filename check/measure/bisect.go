@@ -1,0 +1,35 @@
+package measure
+
+import "math"
+
+// halvings is a fixed count, so that the same question gives the same bytes on every machine; 80 exhaust a float64.
+const halvings = 80
+
+// bisect finds where f turns from negative to positive (or back) between low and high. Where f has one sign throughout,
+// it returns the end that is nearer to zero.
+func bisect(low, high float64, f func(float64) float64) float64 {
+	at := f(low)
+	if end := f(high); (at < 0) == (end < 0) {
+		if math.Abs(end) < math.Abs(at) {
+			return high
+		}
+		return low
+	}
+	for range halvings {
+		mid := low + (high-low)/2
+		if (f(mid) < 0) == (at < 0) {
+			low = mid
+		} else {
+			high = mid
+		}
+	}
+	return low + (high-low)/2
+}
+
+// outside is the error of a value beyond its range, nil within. What is not a number is outside.
+func outside(what, unit string, at, from, to float64) error {
+	if at >= from && at <= to {
+		return nil
+	}
+	return &OutsideError{what, unit, at, from, to}
+}
