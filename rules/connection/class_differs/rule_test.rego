@@ -1,0 +1,30 @@
+package rules.connection.class_differs_test
+
+import data.rules.connection.class_differs
+
+_joint(more) := object.union(
+	{"id": "J1", "a": "H1.inlet", "b": "V1.outlet", "why": "", "open_point": false},
+	more,
+)
+
+_found := {"subject": "J1", "a": "H1.inlet", "b": "V1.outlet"}
+
+_cases := {
+	"faulty": {"given": [_joint({"class": "differs"})], "want": {_found}},
+	"twin, put right": {"given": [_joint({"class": "same"})], "want": set()},
+	"unknown": {"given": [_joint({})], "want": set()},
+	"open hatch, not a joint": {"given": [_joint({"class": "differs", "open_point": true})], "want": set()},
+	"the second of two joints": {
+		"given": [_joint({"class": "same"}), _joint({"class": "differs", "id": "J2"})],
+		"want": {object.union(_found, {"subject": "J2"})},
+	},
+	"no joints": {"given": [], "want": set()},
+	"question does not arise": {"given": [_joint({"class": "none"})], "want": set()},
+	"same drilling is a note elsewhere": {"given": [_joint({"class": "drilling-same"})], "want": set()},
+}
+
+test_report[note] if {
+	some note, tc in _cases
+	got := class_differs.report with input as {"joints": tc.given}
+	got == tc.want
+}

@@ -1,0 +1,28 @@
+package rules.connection.hand_differs_test
+
+import data.rules.connection.hand_differs
+
+_joint(more) := object.union(
+	{"id": "J1", "a": "H1.inlet", "b": "V1.outlet", "why": "", "open_point": false},
+	more,
+)
+
+_found := {"subject": "J1", "a": "H1.inlet", "b": "V1.outlet"}
+
+_cases := {
+	"faulty": {"given": [_joint({"hand": "differs"})], "want": {_found}},
+	"twin, put right": {"given": [_joint({"hand": "same"})], "want": set()},
+	"unknown": {"given": [_joint({})], "want": set()},
+	"open hatch, not a joint": {"given": [_joint({"hand": "differs", "open_point": true})], "want": set()},
+	"the second of two joints": {
+		"given": [_joint({"hand": "same"}), _joint({"hand": "differs", "id": "J2"})],
+		"want": {object.union(_found, {"subject": "J2"})},
+	},
+	"no joints": {"given": [], "want": set()},
+}
+
+test_report[note] if {
+	some note, tc in _cases
+	got := hand_differs.report with input as {"joints": tc.given}
+	got == tc.want
+}

@@ -1,0 +1,49 @@
+# METADATA
+# title: The law that applies bars a material for this fluid
+# description: |
+#   The law named in the sheet forbids this material in contact with the fluid. No evidence from a maker
+#   overrides that.
+# schemas:
+#   - input: schema.facts
+# custom:
+#   severity: stop
+#   subject: bars
+#   scope: [barred, regime_applies]
+#   needs: []
+#   message: "{material} in {part} is barred for {fluid} by {regime}: {why}"
+#   action: "Replace the part with one of a material the law accepts."
+#   basis:
+#     - document: 49 CFR 173.315
+#       edition: "CFR 2015 annual edition"
+#       clause: "(a)(2) notes 4, 12, 13 and 14"
+#       standing: published
+#     - document: 29 CFR 1910.111
+#       edition: "CFR 2015 annual edition"
+#       clause: "(b)(7)"
+#       standing: published
+#     - document: 46 CFR 153.236
+#       edition: "CFR 2015 annual edition"
+#       clause: "(a) to (g)"
+#       standing: published
+#     - document: 46 CFR 154.1702
+#       edition: "CFR 2015 annual edition"
+#       clause: "(a) to (f)"
+#       standing: published
+#     - document: 46 CFR 56.50-103
+#       edition: "CFR 2015 annual edition"
+#       clause: "acetylene"
+#       standing: published
+package rules.material.barred_by_law
+
+report contains {
+	"subject": b.id,
+	"part": b.part,
+	"material": b.material,
+	"fluid": b.fluid,
+	"regime": b.regime,
+	"why": b.why,
+} if {
+	some b in input.bars
+	b.barred
+	b.regime_applies
+}
