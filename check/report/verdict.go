@@ -23,6 +23,7 @@ type Verdict struct {
 	Sheet     string     `json:"sheet"` // path as given
 	AsOf      string     `json:"as_of"` // 2006-01-02
 	Regimes   []string   `json:"regimes"`
+	Runs      []Run      `json:"runs"` // the line as it is laid out, for drawing
 	Units     Units      `json:"units"`
 	Word      Word       `json:"verdict"`
 	Reason    string     `json:"reason"` // one sentence: why this word
@@ -41,6 +42,23 @@ type Tool struct {
 	Name    string `json:"name"`
 	Version string `json:"version"`
 	Engine  string `json:"engine"` // rules engine and its version
+}
+
+// Run is one row of parts from its source to its destination.
+type Run struct {
+	Name    string   `json:"name"`
+	From    string   `json:"from"`
+	To      string   `json:"to"`
+	Carries []string `json:"carries"` // names of the fluids
+	Parts   []Part   `json:"parts"`
+}
+
+// Part is one part of a run. A branch sits beside the flow.
+type Part struct {
+	ID     string `json:"id"`
+	Kind   string `json:"kind"`
+	Name   string `json:"name,omitempty"`
+	Branch bool   `json:"branch"`
 }
 
 // Units are the units of the sheet, which the numbers are shown in.

@@ -1,0 +1,80 @@
+// Package check judges transfer lines: a sheet goes in, a cited verdict comes out.
+//
+// The way through is one: sheet, resolve, facts, decide, verdict. An Engine is safe for concurrent use.
+package check
+
+import (
+	"context"
+	"fmt"
+	"sync"
+
+	"lineworthy/catalog"
+	"lineworthy/check/decide"
+	"lineworthy/check/facts"
+	"lineworthy/check/report"
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+	"lineworthy/rules"
+)
+
+// Options are what an Engine works with.
+type Options struct {
+	Catalog *catalog.Catalog // the built-in one when nil
+	AsOf    units.Date       // the day a sheet without a date is judged for
+	Version string           // of the tool, printed in every verdict
+}
+
+// Engine judges sheets. Make one with New and share it.
+type Engine struct {
+	o     Options
+	rules rules.Set
+	judge func() (*decide.Engine, error) // waits for the rules to be compiled
+}
+
+// New loads the rules and starts to compile them; the first sheet is read meanwhile. The error is a fault in the tool.
+func New(ctx context.Context, o Options) (*Engine, error) {
+	if o.Catalog == nil {
+		o.Catalog = catalog.Open()
+	}
+	set, err := rules.Load()
+	if err != nil {
+		return nil, err
+	}
+	compiled := sync.OnceValues(func() (*decide.Engine, error) { return decide.New(ctx, set) })
+	go compiled()
+	return &Engine{o: o, rules: set, judge: compiled}, nil
+}
+
+// Facts are what the rules get to see of the sheet. The error is sheet.Problems when a name is not in the catalog, and
+// anything else is a fault in the tool.
+func (e *Engine) Facts(s *sheet.Line) (*facts.Facts, error) {
+	_, f, err := e.facts(s)
+	return f, err
+}
+
+func (e *Engine) facts(s *sheet.Line) (*resolve.Line, *facts.Facts, error) {
+	line, err := resolve.Resolve(s, e.o.Catalog, resolve.Options{AsOf: e.o.AsOf})
+	if err != nil {
+		return nil, nil, err
+	}
+	f, err := facts.Build(line, e.o.Catalog)
+	return line, f, err
+}
+
+// Check judges one sheet. Errors as Facts; there is no verdict with an error.
+func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
+	line, f, err := e.facts(s)
+	if err != nil {
+		return nil, err
+	}
+	judge, err := e.judge()
+	if err != nil {
+		return nil, err
+	}
+	d, err := judge.Decide(ctx, f)
+	if err != nil {
+		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
+	}
+	return e.verdict(s, line, f, d)
+}

@@ -1,0 +1,114 @@
+package check
+
+import (
+	"reflect"
+	"strings"
+
+	"lineworthy/check/decide"
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+)
+
+// places maps the names a finding can carry to where the sheet states them.
+func places(l *resolve.Line) map[string]sheet.Pos {
+	at := map[string]sheet.Pos{}
+	for _, r := range l.Runs {
+		for _, p := range r.Parts {
+			at[p.ID] = p.Sheet.ID.Pos
+		}
+	}
+	for _, n := range l.Sheet.Vessels {
+		at[n.Key] = n.Pos
+	}
+	for _, n := range l.Sheet.Fluids {
+		at[n.Key] = n.Pos
+	}
+	return at
+}
+
+// place finds the part, vessel or fluid that a finding is about.
+func (p *printer) place(x decide.Finding) (sheet.Pos, bool) {
+	for _, name := range []string{x.Part, x.Subject, x.Words["a"], x.Words["hose"], x.Words["vessel"]} {
+		if at, ok := p.at[name]; ok {
+			return at, true
+		}
+		first, _, _ := strings.Cut(strings.ReplaceAll(strings.ReplaceAll(name, ".", " "), "/", " "), " ")
+		if at, ok := p.at[first]; ok {
+			return at, true
+		}
+	}
+	return sheet.Pos{}, false
+}
+
+// systemOf are the units the sheet is written in: of each quantity the one used most, the first of equals.
+func systemOf(l *sheet.Line) units.System {
+	pressure, temperature := &tally{}, &tally{}
+	walk(reflect.ValueOf(l), func(v any) {
+		switch x := v.(type) {
+		case sheet.Of[units.Pressure]:
+			pressure.add(x.Set, strings.Replace(strings.Replace(string(x.V.Unit), "(a)", "(g)", 1), "psia", "psig", 1))
+		case sheet.Of[units.Temperature]:
+			temperature.add(x.Set, scale(x.Text))
+		}
+	})
+	sys := units.DefaultSystem()
+	if pressure.best != "" {
+		sys.Pressure = units.Unit(pressure.best)
+	}
+	if temperature.best != "" {
+		sys.Temperature = units.Unit(temperature.best)
+	}
+	if sys.Check() != nil {
+		return units.DefaultSystem()
+	}
+	return sys
+}
+
+func scale(text string) string {
+	switch text[max(len(text)-1, 0):] {
+	case "F", "f":
+		return "°F"
+	case "K":
+		return "K"
+	}
+	return "°C"
+}
+
+// tally keeps the word seen most often.
+type tally struct {
+	n    map[string]int
+	best string
+}
+
+func (t *tally) add(set bool, word string) {
+	if !set || word == "" {
+		return
+	}
+	if t.n == nil {
+		t.n = map[string]int{}
+	}
+	t.n[word]++
+	if t.n[word] > t.n[t.best] {
+		t.best = word
+	}
+}
+
+// walk visits every leaf of the sheet.
+func walk(v reflect.Value, visit func(any)) {
+	switch v.Kind() {
+	case reflect.Pointer:
+		if !v.IsNil() {
+			walk(v.Elem(), visit)
+		}
+	case reflect.Slice:
+		for i := range v.Len() {
+			walk(v.Index(i), visit)
+		}
+	case reflect.Struct:
+		visit(v.Interface())
+		for i := range v.NumField() {
+			walk(v.Field(i), visit)
+		}
+	}
+}
