@@ -57,7 +57,7 @@ func TestEverydayNamesResolve(t *testing.T) {
 		{catalog.Connections, "ANSI flange", "flange-asme-b16-5"},
 		{catalog.Connections, "BSPP", "thread-g"},
 	} {
-		id, err := catalog.Open().ID(test.kind, test.name)
+		id, err := shipped.ID(test.kind, test.name)
 		if test.id == "" {
 			assert.Error(t, err, "%s must not be taken for %s", test.name, id)
 			continue
@@ -97,7 +97,7 @@ func TestEverydayNamesOfSeveralAreRefused(t *testing.T) {
 		{catalog.Hoses, "EN 12115", []string{"en-12115-d", "en-12115-sd"}},
 		{catalog.Connections, "cam and groove", []string{"cam-groove-aa-59326", "cam-groove-en-14420-7"}},
 	} {
-		id, err := catalog.Open().ID(test.kind, test.name)
+		id, err := shipped.ID(test.kind, test.name)
 		var several *catalog.Ambiguous
 		if assert.True(t, errors.As(err, &several), "%s is taken for %s (%v)", test.name, id, err) {
 			assert.Equal(t, test.choices, several.Choices, test.name)
@@ -109,11 +109,11 @@ func TestEverydayNamesOfSeveralAreRefused(t *testing.T) {
 func TestMisspeltNamesSuggest(t *testing.T) {
 	for typed, want := range map[string]string{"acetnoe": "acetone", "amonia": "ammonia", "tolune": "toluene", "propan": "propane",
 		"metanol": "methanol", "cholrine": "chlorine", "caustik soda": "sodium-hydroxide"} {
-		_, err := catalog.Open().ID(catalog.Fluids, typed)
+		_, err := shipped.ID(catalog.Fluids, typed)
 		var missing *catalog.NotFound
 		require.True(t, errors.As(err, &missing), typed)
 		assert.Contains(t, missing.Nearest, want, typed)
-		found := catalog.Open().Search(typed)
+		found := shipped.Search(typed)
 		require.NotEmpty(t, found, typed)
 		assert.NotEqual(t, catalog.Exact, found[0].Rank, typed)
 	}

@@ -13,7 +13,7 @@ import (
 // rowsOf are the rows of a fluid for one material; the test fails if there are none.
 func rowsOf(t *testing.T, fluid, material string) []catalog.Row {
 	t.Helper()
-	f, err := catalog.Open().Fluid(fluid)
+	f, err := shipped.Fluid(fluid)
 	require.NoError(t, err)
 	rows, err := f.Rows(material)
 	require.NoError(t, err)
@@ -52,10 +52,10 @@ func neverSuitable(fluids, materials []string) func(*testing.T) {
 func barred(fluids, materials []string) func(*testing.T) {
 	return func(t *testing.T) {
 		for _, id := range fluids {
-			f, err := catalog.Open().Fluid(id)
+			f, err := shipped.Fluid(id)
 			require.NoError(t, err)
 			for _, m := range materials {
-				material, err := catalog.Open().Material(m)
+				material, err := shipped.Material(m)
 				require.NoError(t, err)
 				assert.True(t, slices.ContainsFunc(f.Bars, func(b catalog.Bar) bool { return keepsOut(b, material) }), "%s may meet %s", m, id)
 			}
@@ -82,7 +82,7 @@ func all(checks ...func(*testing.T)) func(*testing.T) {
 func excluded(service string, hoses ...string) func(*testing.T) {
 	return func(t *testing.T) {
 		for _, id := range hoses {
-			h, err := catalog.Open().Hose(id)
+			h, err := shipped.Hose(id)
 			require.NoError(t, err)
 			assert.True(t, slices.ContainsFunc(h.NotFor, func(e catalog.Exclusion) bool { return e.Service == service }), "%s is open to %s", id, service)
 		}
@@ -93,7 +93,7 @@ func excluded(service string, hoses ...string) func(*testing.T) {
 func permeable(materials ...string) func(*testing.T) {
 	return func(t *testing.T) {
 		for _, id := range materials {
-			m, err := catalog.Open().Material(id)
+			m, err := shipped.Material(id)
 			require.NoError(t, err)
 			require.NotNil(t, m.Permeable, id)
 			assert.True(t, m.Permeable.Value, id)
@@ -126,7 +126,7 @@ func coolOnly(fluid, material string, highest float64) func(*testing.T) {
 func padForbidden(gas string, fluids ...string) func(*testing.T) {
 	return func(t *testing.T) {
 		for _, id := range fluids {
-			f, err := catalog.Open().Fluid(id)
+			f, err := shipped.Fluid(id)
 			require.NoError(t, err)
 			assert.True(t, slices.ContainsFunc(f.ForbidPads, func(r catalog.Reason) bool { return r.ID == gas }), "%s may lie over %s", gas, id)
 		}

@@ -76,9 +76,25 @@ func (c *Catalog) lint(files []*file) *linter {
 		}
 		l.rows = map[string]int{}
 		root := spot{file: f, node: parse(f.raw), as: shapes[f.kind]}
+		l.complete(root)
 		walk(root, l.visit)
 	}
 	return l.lintTables()
+}
+
+// wanted are the keys without which an entry says nothing; a file laid over another may leave them out.
+var wanted = map[string][]string{Fluids: {"name", "form"}, Materials: {"name", "family"}, Hoses: {"name", "standard"},
+	Connections: {"name", "kind", "sized_by"}, Seals: {"name", "kind"}, Sources: {"document"}}
+
+func (l *linter) complete(root spot) {
+	if root.file.site && (l.c.builtIn(root.file.entry) != nil || l.c.site[root.file.entry][0].path != root.file.path) {
+		return
+	}
+	for _, key := range wanted[root.file.kind] {
+		if _, written := find(root, key); !written {
+			l.fault(root, "no %s: a %s of its own needs one", key, singular(root.file.kind))
+		}
+	}
 }
 
 // decodeWhole decodes a file with nothing left for later.

@@ -10,15 +10,21 @@ import (
 // nearestShown is how many near ids an error offers: enough to choose from, few enough to read.
 const nearestShown = 3
 
+// longest is the length in bytes above which a text is no name and is not compared letter by letter.
+const longest = 300
+
 // nearest returns the ids whose id or other name is closest to the typed name. A number has no near ones:
 // one digit further is another substance altogether.
 func (c *Catalog) nearest(kind, typed string) []string {
 	near := map[string]int{}
 	key := normal(typed)
-	if bareNumber.MatchString(key) {
+	if bareNumber.MatchString(key) || len(key) > longest {
 		return nil
 	}
 	for _, n := range c.namesOfKind(kind) {
+		if bareNumber.MatchString(n.name) {
+			continue
+		}
 		steps := apart(key, n.name)
 		if old, ok := near[n.id]; steps <= max(2, len(key)/3) && (!ok || steps < old) {
 			near[n.id] = steps

@@ -14,7 +14,7 @@ import (
 
 func TestSampleOfHoses(t *testing.T) {
 	for _, row := range published(t, "reference_sample/hoses.csv") {
-		h, err := catalog.Open().Hose(row["hose"])
+		h, err := shipped.Hose(row["hose"])
 		require.NoError(t, err)
 		have, o := hoseFigure(h, row["key"])
 		sameFigure(t, row, have)
@@ -48,7 +48,7 @@ func spanFigure(s *catalog.Span, end func(*catalog.Span) *float64) (string, cata
 
 func TestSampleOfConnections(t *testing.T) {
 	for _, row := range published(t, "reference_sample/connections.csv") {
-		c, err := catalog.Open().Connection(row["connection"])
+		c, err := shipped.Connection(row["connection"])
 		require.NoError(t, err)
 		have, o := connectionFigure(c, row["key"], strings.Split(row["at"], "|"))
 		sameFigure(t, row, have)
@@ -91,15 +91,15 @@ func ratingAt(c *catalog.Connection, class, group, celsius string) (string, cata
 // The counts of what the catalog was built from, and what was added since with its reason.
 func TestCountsOfTheReference(t *testing.T) {
 	const (
-		pairs = 6503 // fluid and material pairs
-		gaps  = 240  // of them marked as not found
+		pairs = 6503  // fluid and material pairs
+		gaps  = 240   // of them marked as not found
 		added = 8*4 + // copper alloys in anhydrous amines, which no law names but every handbook warns of
 			9 + // metals that decompose pure hydrogen peroxide
 			1 + // PEEK in pure sulfuric acid
 			1 // stainless braid behind a liner in wet chlorine
 	)
 	rows, withVapour, withDensity := 0, 0, 0
-	c := catalog.Open()
+	c := shipped
 	for _, id := range c.IDs(catalog.Fluids) {
 		f, err := c.Fluid(id)
 		require.NoError(t, err)
@@ -135,7 +135,7 @@ func TestCountsOfDrillingAndOutlets(t *testing.T) {
 	for id, want := range map[string]struct{ drilling, outlets int }{
 		"flange-asme-b16-5": {43, 0}, "flange-en-1092-1": {70, 0}, "cylinder-cga-v1": {0, 42}, "cylinder-din-477-1": {0, 11}, "cylinder-bs-341-3": {0, 7},
 	} {
-		c, err := catalog.Open().Connection(id)
+		c, err := shipped.Connection(id)
 		require.NoError(t, err)
 		assert.GreaterOrEqual(t, len(c.Drilling), want.drilling, id)
 		assert.GreaterOrEqual(t, len(c.Outlets), want.outlets, id)

@@ -49,14 +49,17 @@ func (c *Catalog) Search(typed string) []Match {
 }
 
 // Nearly returns the entries of every kind with a name at most so many letters off, nearest first. A number
-// has no near ones.
+// has no near ones and is none: one digit further is another substance.
 func (c *Catalog) Nearly(typed string, letters int) []Match {
 	key := normal(typed)
-	if bareNumber.MatchString(key) {
+	if bareNumber.MatchString(key) || len(key) > longest {
 		return nil
 	}
 	steps := map[string]int{}
 	found := c.best(func(n named) (Rank, bool) {
+		if bareNumber.MatchString(n.name) {
+			return Near, false
+		}
 		d := distance(key, n.name)
 		at := n.kind + "/" + n.id
 		if old, ok := steps[at]; !ok || d < old {

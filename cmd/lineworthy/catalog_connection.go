@@ -72,8 +72,7 @@ var verdictWords = map[string]string{"fits": "fits", "stop": "STOP, joins but mu
 func (p *page) mates(c *catalog.Connection) {
 	p.section("What it joins (a pair that is not listed is unknown)", func() {
 		for _, m := range c.Mates {
-			p.value(m.With, verdictWords[m.Verdict], m.Origin)
-			p.below(m.Why)
+			p.told(m.With, verdictWords[m.Verdict]+": "+m.Why, m.Origin)
 		}
 	})
 }

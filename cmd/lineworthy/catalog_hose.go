@@ -53,10 +53,7 @@ func (p *page) hoseUse(h *catalog.Hose) {
 
 func (p *page) exclusions(list []catalog.Exclusion) {
 	for _, e := range list {
-		p.value("not for "+e.Service, "", e.Origin)
-		if e.Why != "" {
-			p.below(e.Why)
-		}
+		p.told("not for "+e.Service, e.Why, e.Origin)
 	}
 }
 

@@ -73,6 +73,14 @@ func (p *page) value(label, value string, o catalog.Origin) {
 	}
 }
 
+// told writes running text with how it is known behind it.
+func (p *page) told(label, text string, o catalog.Origin) {
+	p.plain(label, text+" ("+p.known(o)+")")
+	if o.Note != "" {
+		p.below("note: " + o.Note)
+	}
+}
+
 // below writes running text under the value before it.
 func (p *page) below(text string) {
 	for _, line := range folded(text) {
