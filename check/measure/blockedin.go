@@ -35,7 +35,7 @@ func BlockedIn(l Liquid, c Container, p0 units.AbsolutePressure, t0, t1 units.Te
 	if l.Density.Name == "kell" {
 		return BlockedInWater(c, p0, t0, t1)
 	}
-	a, err := Expansion(l.Density, l.MolarMass, t0)
+	a, err := l.Expansion(t0)
 	if err != nil {
 		return 0, err
 	}

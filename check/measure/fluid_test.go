@@ -46,7 +46,7 @@ func fluid(t testing.TB, name string) *catalog.Fluid {
 
 func liquid(t testing.TB, name string) measure.Liquid {
 	f := fluid(t, name)
-	l := measure.Liquid{Density: equation(f.Density), Compressibility: equation(f.Compress)}
+	l := measure.Liquid{Vapour: equation(f.VapourP), Density: equation(f.Density), Compressibility: equation(f.Compress)}
 	if m := f.Constants.MolarMassGMol; m != nil {
 		l.MolarMass = m.Value
 	}

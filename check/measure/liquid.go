@@ -9,6 +9,7 @@ import (
 
 // Liquid is what a blocked-in section needs to know of a liquid.
 type Liquid struct {
+	Vapour          Equation
 	Density         Equation
 	Compressibility Equation
 	MolarMass       float64 // g/mol, for the molar forms of density
@@ -30,10 +31,39 @@ func Compressibility(e Equation, t units.Temperature) (float64, error) {
 // expansionStepK is wide enough for the digits of a density and narrow enough for its curve.
 const expansionStepK = 0.05
 
-// Expansion is the cubic expansion of the liquid in 1/K, the slope of its density equation, one-sided at the ends of the
-// range. It is the slope along saturation, within 1 % of that at constant pressure below 0.9 Tc (computed). A single
-// density has no slope, which is an error, not zero. Other errors as LiquidDensity.
-func Expansion(e Equation, molarMass float64, t units.Temperature) (float64, error) {
+// Expansion is the cubic expansion of the liquid at constant pressure in 1/K. The density equation runs along saturation,
+// where the rising vapour pressure holds the liquid back, and so compressibility times the slope of the vapour pressure is
+// added: little for a solvent, a sixth for a liquefied gas near its critical point. Errors as the three equations.
+func (l Liquid) Expansion(t units.Temperature) (float64, error) {
+	a, err := SaturationExpansion(l.Density, l.MolarMass, t)
+	if err != nil {
+		return 0, err
+	}
+	kappa, err := Compressibility(l.Compressibility, t)
+	if err != nil {
+		return 0, err
+	}
+	rise, err := vapourSlope(l.Vapour, t)
+	return a + kappa*rise, err
+}
+
+// vapourSlope is dpsat/dT in Pa/K.
+func vapourSlope(e Equation, t units.Temperature) (float64, error) {
+	if _, err := VapourPressure(e, t); err != nil {
+		return 0, err
+	}
+	from, to := max(t-expansionStepK, e.From), min(t+expansionStepK, e.To)
+	cold, err := VapourPressure(e, from)
+	if err != nil {
+		return 0, err
+	}
+	hot, err := VapourPressure(e, to)
+	return float64(hot-cold) / float64(to-from), errors.Join(err, errIfEmpty(from, to))
+}
+
+// SaturationExpansion is the slope of the density equation in 1/K, one-sided at the ends of its range. A single density
+// has no slope, which is an error, not zero. Other errors as LiquidDensity.
+func SaturationExpansion(e Equation, molarMass float64, t units.Temperature) (float64, error) {
 	if e.Name == "point" {
 		return 0, errors.New("the expansion of the liquid is not known: its density is held at one temperature only")
 	}
@@ -54,7 +84,7 @@ func Expansion(e Equation, molarMass float64, t units.Temperature) (float64, err
 
 func errIfEmpty(from, to units.Temperature) error {
 	if from == to {
-		return errors.New("the expansion of the liquid is not known: its density equation has no range")
+		return errors.New("the expansion of the liquid is not known: an equation has no range")
 	}
 	return nil
 }

@@ -8,7 +8,7 @@ func nitrogenPressure(k, rho float64) float64 {
 }
 
 // nitrogenSteps is a fixed count: guarded Newton steps from the ideal gas settle to the last digit in fewer.
-const nitrogenSteps = 30
+const nitrogenSteps = 14
 
 // nitrogenDensity is in mol/m3 above the critical temperature, where one density belongs to each pressure.
 func nitrogenDensity(k, pa float64) float64 {
@@ -60,7 +60,7 @@ func nitrogenEnthalpy(k, rho float64) float64 {
 // nitrogenIsentrope is the density in mol/m3 at k on the isentrope of entropy s, by guarded Newton steps in ln(rho).
 func nitrogenIsentrope(k, s, guess float64) float64 {
 	rho := guess
-	for range nitrogenSteps / 2 {
+	for range 8 {
 		r := nitrogenResidual(k, rho)
 		slope := nitrogenR * (r.dt - 1 - r.d) // ds/d ln(rho)
 		step := (s - nitrogenEntropy(k, rho)) / slope

@@ -2,6 +2,7 @@ package measure
 
 import (
 	"errors"
+	"fmt"
 
 	"gonum.org/v1/gonum/interp"
 
@@ -21,10 +22,10 @@ type Curve struct {
 // At reads the curve at t. Between rows it is linear, or the next hotter row for a table of steps. Beyond the last row
 // there is no rating, nor below the first unless the standard says it is flat to there: the error is an OutsideError.
 func (c Curve) At(t units.Temperature) (float64, error) {
-	n := len(c.T)
-	if n == 0 || n != len(c.Y) {
-		return 0, errors.New("the rating table is empty")
+	if err := c.check(); err != nil {
+		return 0, err
 	}
+	n := len(c.T)
 	if t >= c.FlatFrom && c.FlatFrom > 0 && t <= c.T[0] {
 		return c.Y[0], nil
 	}
@@ -35,6 +36,18 @@ func (c Curve) At(t units.Temperature) (float64, error) {
 		return c.Y[c.row(t)], nil
 	}
 	return c.linear(t)
+}
+
+func (c Curve) check() error {
+	if len(c.T) == 0 || len(c.T) != len(c.Y) {
+		return errors.New("the rating table is empty")
+	}
+	for i := 1; i < len(c.T); i++ {
+		if !(c.T[i] > c.T[i-1]) {
+			return fmt.Errorf("the rating table does not rise in temperature: %v after %v", c.T[i], c.T[i-1])
+		}
+	}
+	return nil
 }
 
 func (c Curve) outside(t units.Temperature) error {

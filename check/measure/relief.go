@@ -21,7 +21,8 @@ func CriticalTemperatureRatio(k float64) float64 { return 2 / (k + 1) }
 func reliefC(k float64) float64 { return 3.948 * chokedRoot(k) }
 
 // ReliefCapacity is the critical gas flow in kg/h of a relief device of area a and certified coefficient kdr at the
-// relieving pressure p1: ISO 4126-1 and -7 (recalled; constant re-derived).
+// relieving pressure p1: ISO 4126-1 and -7 (recalled; constant re-derived). It overstates where the back pressure is above
+// CriticalPressureRatio, as against the open for a set pressure below 0.9 bar(g): ask ReliefCapacityTo there.
 func ReliefCapacity(a units.Area, kdr float64, p1 units.AbsolutePressure, g Gas) float64 {
 	return float64(p1) / 1e5 * reliefC(g.K) * float64(a) * 1e6 * kdr * math.Sqrt(g.MolarMass/(g.Z*float64(g.T)))
 }

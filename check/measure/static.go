@@ -11,7 +11,7 @@ func RelaxationTime(relativePermittivity float64, c units.Conductivity) units.Ti
 	return units.Time(permittivityVacuum * relativePermittivity / float64(c))
 }
 
-// VelocityBound is the velocity at which v d equals the product in m2/s, no more than cap. The values are those of a rule:
+// VelocityBound is the velocity at which v d equals the product in m2/s, no more than ceiling. The values are those of a rule:
 // API RP 2003 has 0.5 m2/s and 7 m/s for road tanks (recalled).
 func VelocityBound(bore units.Length, productM2PerS float64, ceiling units.Velocity) units.Velocity {
 	return min(ceiling, units.Velocity(productM2PerS/float64(bore)))

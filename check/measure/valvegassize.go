@@ -44,13 +44,8 @@ func GasValveSize(qNormalM3PerH float64, p1, p2 units.AbsolutePressure, v ValveB
 	if all == 0 && inlet == 0 {
 		return units.FromKv(c)
 	}
-	mm2 := math.Pow(float64(v.Bore)*1e3, 2)
 	for range 20 {
-		s := c / mm2 * c / mm2
-		fp2 := 1 / (1 + all/n2*s)
-		xTP := v.XT / fp2 / (1 + v.XT*inlet/n5*s)
-		x, _ := xDrop(p1, p2, xTP, g.K)
-		next := bare / math.Sqrt(fp2*x)
+		next := v.next(c, bare, p1, p2, g.K)
 		done := c/next >= 0.99
 		c = next
 		if done {
@@ -58,4 +53,14 @@ func GasValveSize(qNormalM3PerH float64, p1, p2 units.AbsolutePressure, v ValveB
 		}
 	}
 	return units.FromKv(c)
+}
+
+// next is the coefficient with the piping factor Fp and the choked ratio xTP that the last one c gives (same clause). bare
+// is the coefficient without its pressure ratio.
+func (v ValveBody) next(c, bare float64, p1, p2 units.AbsolutePressure, k float64) float64 {
+	all, inlet := v.losses()
+	s := math.Pow(c/math.Pow(float64(v.Bore)*1e3, 2), 2)
+	fp2 := 1 / (1 + all/n2*s)
+	x, _ := xDrop(p1, p2, v.XT/fp2/(1+v.XT*inlet/n5*s), k)
+	return bare / math.Sqrt(fp2*x)
 }

@@ -12,8 +12,11 @@ type Interval struct{ From, To units.Temperature }
 
 // Window is every interval of temperature in which all items hold the demand, hot and cold ends alike: exact, because
 // tables are made of straight pieces whose products are solved piece by piece. Where a table ends, so does the window.
-// An item with more than two sloping tables is an error.
+// A table that is empty or out of order is an error, and so is an item with more than two that slope.
 func Window(items []Rated, demand Curve) ([]Interval, error) {
+	if err := demand.check(); err != nil {
+		return nil, err
+	}
 	whole := []Interval{domain(demand)}
 	for _, it := range items {
 		in, err := itemWindow(it, demand)
@@ -41,9 +44,6 @@ func WindowFlip(in []Interval, t units.Temperature) (at units.Temperature, ok bo
 func abs(t units.Temperature) units.Temperature { return max(t, -t) }
 
 func domain(c Curve) Interval {
-	if len(c.T) == 0 {
-		return Interval{1, 0}
-	}
 	from := c.T[0]
 	if c.FlatFrom > 0 {
 		from = min(from, c.FlatFrom)
@@ -54,8 +54,11 @@ func domain(c Curve) Interval {
 // itemWindow joins the pieces between breakpoints in which the margin is not negative.
 func itemWindow(it Rated, demand Curve) ([]Interval, error) {
 	curves, sloped := append([]Curve{it.Table, demand}, it.By...), 0
-	for _, c := range append([]Curve{it.Table}, it.By...) {
-		if !c.Steps && len(c.T) > 1 {
+	for i, c := range curves {
+		if err := c.check(); err != nil {
+			return nil, fmt.Errorf("%s: %w", it.ID, err)
+		}
+		if i != 1 && !c.Steps && len(c.T) > 1 {
 			sloped++
 		}
 	}
