@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -20,6 +21,7 @@ type checkFlags struct {
 	format, asOf string
 	site         string
 	strict, full bool
+	sensitivity  bool
 	width        int
 }
 
@@ -34,9 +36,10 @@ unproven or unfit. Every sheet is judged even if another one is faulty.`,
 		Args:    cobra.MinimumNArgs(1),
 		RunE:    func(c *cobra.Command, args []string) error { return runCheck(c.Context(), s, f, args) },
 	}
-	cmd.Flags().StringVar(&f.format, "format", "text", "report format: text, json or markdown")
+	cmd.Flags().StringVar(&f.format, "format", "text", "report format: "+strings.Join(report.Formats(), ", "))
 	cmd.Flags().BoolVar(&f.strict, "strict", false, "end with exit code 4 for a conditional line too")
 	cmd.Flags().BoolVar(&f.full, "full", false, "list everything that was judged, and full digests")
+	cmd.Flags().BoolVar(&f.sensitivity, "sensitivity", false, "say for each number of the sheet which nearest value changes the answer")
 	cmd.Flags().IntVar(&f.width, "width", 0, "width of the text report in characters (default: the terminal, else 100)")
 	common(cmd, &f)
 	return cmd
@@ -48,17 +51,19 @@ func common(cmd *cobra.Command, f *checkFlags) {
 }
 
 func runCheck(ctx context.Context, s streams, f checkFlags, paths []string) error {
-	write, err := report.For(f.format)
-	if err != nil {
+	if _, err := report.For(f.format); err != nil {
 		return usage(err)
+	}
+	if f.format == "html" && len(paths) > 1 {
+		return usage(errors.New("an html page is about one line: give one sheet"))
 	}
 	engine, err := newEngine(ctx, f)
 	if err != nil {
 		return err
 	}
-	verdicts, bad := judgeAll(ctx, engine, paths)
+	verdicts, bad := judgeAll(ctx, engine, f, paths)
 	if len(verdicts) > 0 {
-		if err := writeAll(s.out, write, verdicts, f); err != nil {
+		if err := writeAll(s.out, verdicts, f); err != nil {
 			return err
 		}
 	}
@@ -97,11 +102,11 @@ func day(text string) (units.Date, error) {
 }
 
 // judgeAll judges every sheet it can read. A faulty sheet does not stop the rest; a fault in the tool does.
-func judgeAll(ctx context.Context, e *check.Engine, paths []string) ([]*report.Verdict, error) {
+func judgeAll(ctx context.Context, e *check.Engine, f checkFlags, paths []string) ([]*report.Verdict, error) {
 	var verdicts []*report.Verdict
 	var problems sheet.Problems
 	for _, path := range paths {
-		v, err := judge(ctx, e, path)
+		v, err := judge(ctx, e, f, path)
 		var p sheet.Problems
 		switch {
 		case errors.As(err, &p):
@@ -118,26 +123,25 @@ func judgeAll(ctx context.Context, e *check.Engine, paths []string) ([]*report.V
 	return verdicts, nil
 }
 
-func judge(ctx context.Context, e *check.Engine, path string) (*report.Verdict, error) {
+func judge(ctx context.Context, e *check.Engine, f checkFlags, path string) (*report.Verdict, error) {
 	line, err := sheet.Read(path)
 	if err != nil {
 		return nil, err
 	}
-	return e.Check(ctx, line)
+	v, err := e.Check(ctx, line)
+	if err == nil && f.sensitivity {
+		v.Flips, err = e.Flips(ctx, line, v.Word)
+	}
+	return v, err
 }
 
-func writeAll(w io.Writer, write report.Writer, verdicts []*report.Verdict, f checkFlags) error {
+func writeAll(w io.Writer, verdicts []*report.Verdict, f checkFlags) error {
 	o := report.Options{Width: f.width, Full: f.full, Colour: colour(w)}
 	if o.Width == 0 {
 		o.Width = width(w)
 	}
-	for i, v := range verdicts {
-		if i > 0 && f.format != "json" {
-			fmt.Fprintln(w)
-		}
-		if err := write(w, v, o); err != nil {
-			return err
-		}
+	if err := report.All(w, f.format, verdicts, o); err != nil {
+		return err
 	}
 	if len(verdicts) > 1 && f.format == "text" {
 		fmt.Fprintln(w)
