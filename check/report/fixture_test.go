@@ -17,10 +17,20 @@ func base(line, title string) *Verdict {
 		Schema: Schema, Tool: Tool{Name: "lineworthy", Version: "0.0.0-test", Engine: "rules engine 1.0"},
 		Line: line, Title: title, Sheet: "lines/" + line + ".yaml", AsOf: "2026-11-25",
 		Regimes:  []string{"29 CFR 1910.106"},
+		Runs:     runsOf(),
 		Units:    Units{Pressure: "bar(g)", Temperature: "°C", Length: "mm"},
 		Cautions: append([]string{"Butanone burns, and its vapour can light far from the spill."}, StandingCautions()...),
 		Digests: Digests{Sheet: digest(line), Facts: digest(line + " facts"), Rules: digest("rules"),
 			Catalog: map[string]string{"fluid/butanone": digest("butanone"), "hose/chemical-hose": digest("hose"), "material/ptfe": digest("ptfe")}},
+	}
+}
+
+func runsOf() []Run {
+	return []Run{
+		{Name: "pad", From: "cylinder, 200 bar(g)", To: "returnable", Carries: []string{"Nitrogen"}, Parts: []Part{
+			{ID: "PR1", Kind: "regulator"}, {ID: "RV1", Kind: "relief", Name: "behind the regulator", Branch: true}}},
+		{Name: "liquid", From: "returnable", To: "day-tank", Carries: []string{"Butanone", "Ethanol"}, Parts: []Part{
+			{ID: "V1", Kind: "valve"}, {ID: "H1", Kind: "hose"}, {ID: "H2", Kind: "hose"}, {ID: "V12", Kind: "valve"}}},
 	}
 }
 

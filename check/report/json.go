@@ -37,6 +37,9 @@ func Read(data []byte) (*Verdict, error) {
 	if err := syntax(data); err != nil {
 		return nil, err
 	}
+	if err := edition(data); err != nil {
+		return nil, err
+	}
 	var s strict
 	if s.value(data, reflect.TypeFor[Verdict](), ""); len(s.faults) > 0 {
 		return nil, fmt.Errorf("this is no verdict document: %s", strings.Join(s.faults, "; "))
@@ -49,6 +52,20 @@ func Read(data []byte) (*Verdict, error) {
 		return nil, err
 	}
 	return v, nil
+}
+
+// edition tells a document of another program version from a faulty one before its keys are looked at.
+func edition(data []byte) error {
+	var head struct {
+		Schema string `json:"schema"`
+	}
+	_ = json.Unmarshal(data, &head) // another kind of document is told about later, key by key
+	family := strings.TrimSuffix(Schema, "1")
+	if number, ok := strings.CutPrefix(head.Schema, family); ok && head.Schema != Schema {
+		return fmt.Errorf("the document is %q, but this program reads %q: use the program that wrote it (format %s), or judge the sheet again",
+			head.Schema, Schema, number)
+	}
+	return nil
 }
 
 // syntax says where the text stops being JSON.

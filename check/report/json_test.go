@@ -61,6 +61,7 @@ func TestReadTellsEveryFault(t *testing.T) {
 		"null for list":   {`"unjudged": []`, `"unjudged": null`, "unjudged: should be a list, is null"},
 		"fraction":        {`"line": 31`, `"line": 31.5`, "findings[0].position.line: should be a whole number, is a number that is not whole"},
 		"truth for text":  {`"standing": "published"`, `"standing": true`, "findings[0].basis[0].standing: should be a text, is true or false"},
+		"text for truth":  {`"branch": true`, `"branch": "yes"`, "runs[0].parts[1].branch: should be true or false, is a text"},
 		"denied word":     {`"verdict": "cond`, `"verdict": "fit`, `"fititional" is no verdict word`},
 		"other document":  {`verdict/1"`, `verdict/9"`, `the document is "lineworthy/verdict/9"`},
 		"cut off":         {"}\n}\n", "}\n", "this is no JSON: line "},
@@ -98,7 +99,10 @@ func FuzzReadNeverFalls(f *testing.F) {
 		if err == nil {
 			var out bytes.Buffer
 			require.NoError(t, Text(&out, v, Options{}))
-			require.NoError(t, Markdown(&out, v, Options{Full: true}))
+			for _, format := range Formats() {
+				w, _ := For(format)
+				require.NoError(t, w(&out, v, Options{Full: true}))
+			}
 		}
 	})
 }

@@ -20,7 +20,7 @@ type Writer func(w io.Writer, v *Verdict, o Options) error
 var writers = []struct {
 	name  string
 	write Writer
-}{{"text", Text}, {"json", JSON}, {"markdown", Markdown}}
+}{{"text", Text}, {"json", JSON}, {"markdown", Markdown}, {"html", HTML}, {"sarif", SARIF}, {"junit", JUnit}}
 
 // Formats are the names that For knows.
 func Formats() []string {

@@ -9,19 +9,19 @@ import (
 )
 
 func TestFormatsAreFoundByName(t *testing.T) {
-	assert.Equal(t, []string{"text", "json", "markdown"}, Formats())
+	assert.Equal(t, []string{"text", "json", "markdown", "html", "sarif", "junit"}, Formats())
 	for _, name := range Formats() {
 		w, err := For(name)
 		require.NoError(t, err)
 		assert.NotNil(t, w)
 	}
-	for typed, hint := range map[string]string{"txt": "did you mean text?", "JSON": "did you mean json?", "markdwon": "did you mean markdown?"} {
+	for typed, hint := range map[string]string{"txt": "did you mean text?", "JSON": "did you mean json?", "markdwon": "did you mean markdown?", "htm": "did you mean html?", "Sarif": "did you mean sarif?"} {
 		_, err := For(typed)
 		assert.ErrorContains(t, err, hint)
 	}
 	for _, typed := range []string{"", "pdf", "x"} {
 		_, err := For(typed)
-		assert.ErrorContains(t, err, "use one of: text, json, markdown")
+		assert.ErrorContains(t, err, "use one of: text, json, markdown, html, sarif, junit")
 		assert.NotContains(t, err.Error(), "mean", typed)
 	}
 }

@@ -56,6 +56,8 @@ func describe(t reflect.Type, defs map[string]any) map[string]any {
 		return map[string]any{"type": "object", "additionalProperties": describe(t.Elem(), defs)}
 	case reflect.String:
 		return map[string]any{"type": "string"}
+	case reflect.Bool:
+		return map[string]any{"type": "boolean"}
 	}
 	return map[string]any{"type": "integer"}
 }

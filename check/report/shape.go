@@ -31,6 +31,8 @@ func kindOf(t reflect.Type) string {
 		return "a list"
 	case reflect.String:
 		return "a text"
+	case reflect.Bool:
+		return "true or false"
 	}
 	return "a whole number"
 }

@@ -13,7 +13,7 @@ func Text(w io.Writer, v *Verdict, o Options) error {
 	}
 	p := newPage(o)
 	for _, part := range []func(*page, *Verdict){
-		textHead, textGoverning, textFindings, textConfirm, textMissing, textJudged, textCases, textCautions, textDigests,
+		textHead, textGoverning, textFindings, textConfirm, textMissing, textJudged, textCases, textFlips, textCautions, textDigests,
 	} {
 		part(p, v)
 	}

@@ -1,6 +1,7 @@
 package report
 
 import (
+	"fmt"
 	"maps"
 	"slices"
 	"strconv"
@@ -75,6 +76,22 @@ func textCases(p *page, v *Verdict) {
 	p.section(bold, "PRESSURE CASES:", "what the line can see.")
 	p.lines("")
 	p.table(caseHead, caseRows(v))
+}
+
+var flipHead = []string{"Input", "Now", "Changes at", "Change", "The line is then"}
+
+// textFlips is left out where nobody asked for it.
+func textFlips(p *page, v *Verdict) {
+	if len(v.Flips) == 0 {
+		return
+	}
+	p.section(bold, "WHAT WOULD CHANGE THE ANSWER:", "each number alone, the rest as it is, nearest first.")
+	p.lines("")
+	var rows [][]string
+	for _, f := range v.Flips {
+		rows = append(rows, []string{f.Input, bound(f.Now), bound(f.At), fmt.Sprintf("%+.1f %%", float64(f.Permille)/10), string(f.Word)})
+	}
+	p.table(flipHead, rows)
 }
 
 func textCautions(p *page, v *Verdict) {

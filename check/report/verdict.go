@@ -33,6 +33,7 @@ type Verdict struct {
 	Unjudged  []Unjudged `json:"unjudged"`
 	Judged    []Judged   `json:"judged"`
 	Cases     []Case     `json:"cases"`
+	Flips     []Flip     `json:"flips"` // empty unless asked for
 	Cautions  []string   `json:"cautions"`
 	Digests   Digests    `json:"digests"`
 }
@@ -59,6 +60,15 @@ type Part struct {
 	Kind   string `json:"kind"`
 	Name   string `json:"name,omitempty"`
 	Branch bool   `json:"branch"`
+}
+
+// Flip is the nearest value of one number of the sheet that changes the answer.
+type Flip struct {
+	Input    string `json:"input"`
+	Now      string `json:"now"`
+	At       string `json:"at"`
+	Permille int64  `json:"change_permille"` // change over the value now, or for a temperature over the range looked through
+	Word     Word   `json:"verdict"`         // the answer beyond it
 }
 
 // Units are the units of the sheet, which the numbers are shown in.
