@@ -78,3 +78,12 @@ func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, err
 	}
 	return e.verdict(s, line, f, d)
 }
+
+// word is the answer alone.
+func (e *Engine) word(ctx context.Context, s *sheet.Line) (report.Word, error) {
+	v, err := e.Check(ctx, s)
+	if err != nil {
+		return "", err
+	}
+	return v.Word, nil
+}

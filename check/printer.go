@@ -61,8 +61,23 @@ func (p *printer) message(text string, x decide.Finding) string {
 	})
 }
 
+// caseWords are the cases as a technician would say them.
+var caseWords = map[string]string{
+	"duty":                  "duty",
+	"lock-up":               "the regulator with the flow stopped",
+	"regulator-failed-open": "a regulator stuck open",
+	"vapour-pressure":       "the vapour pressure when hot",
+	"pump-shut-in":          "the pump against a closed outlet",
+	"heated-vessel":         "the vessel shut in and warmed",
+}
+
 // words turns a case name such as regulator-failed-open into words.
-func words(s string) string { return strings.ReplaceAll(s, "-", " ") }
+func words(s string) string {
+	if w, ok := caseWords[s]; ok {
+		return w
+	}
+	return strings.ReplaceAll(s, "-", " ")
+}
 
 // number prints one integer by the unit in its name.
 func (p *printer) number(key string, n int64) string {
@@ -83,6 +98,16 @@ func (p *printer) number(key string, n int64) string {
 		return fmt.Sprintf("%.4g %%", float64(n)/10)
 	case strings.HasSuffix(key, "_ohm"):
 		return fmt.Sprintf("%d ohm", n)
+	case strings.HasSuffix(key, "_mmps"):
+		return fmt.Sprintf("%.3g m/s", float64(n)/1000)
+	case strings.HasSuffix(key, "_mm2ps"):
+		return fmt.Sprintf("%.3g m2/s", float64(n)/1e6)
+	case strings.HasSuffix(key, "_ms"):
+		return fmt.Sprintf("%.3g s", float64(n)/1000)
+	case strings.HasSuffix(key, "_minutes"):
+		return fmt.Sprintf("%d min", n)
+	case strings.HasSuffix(key, "_n"):
+		return fmt.Sprintf("%d N", n)
 	}
 	return fmt.Sprint(n)
 }

@@ -27,7 +27,7 @@ func (e *Engine) verdict(s *sheet.Line, line *resolve.Line, f *facts.Facts, d de
 	v := &report.Verdict{
 		Schema: report.Schema, Line: s.ID.V, Title: s.Title.V, Sheet: s.File, AsOf: line.AsOf.String(),
 		Tool:    report.Tool{Name: "lineworthy", Version: e.o.Version, Engine: decide.Name()},
-		Regimes: f.Line.Regimes, Runs: runs(line), Units: p.units(), Cautions: cautions(line),
+		Regimes: f.Line.Regimes, Runs: runs(line), Units: p.units(), Flips: []report.Flip{}, Cautions: cautions(line),
 		Digests: report.Digests{Sheet: s.Sum, Facts: sum, Rules: e.rules.Digest(), Catalog: line.Rows},
 	}
 	byID := map[string]rules.Rule{}

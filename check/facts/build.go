@@ -17,6 +17,8 @@ type builder struct {
 	why    map[[2]string]Unknown // subject and fact
 	values map[string]*Value
 	stages map[*resolve.Run]*passage
+	made   map[*resolve.Part][]item
+	rings  rings
 	err    error
 }
 
@@ -25,10 +27,11 @@ type builder struct {
 func Build(l *resolve.Line, c *catalog.Catalog) (*Facts, error) {
 	b := &builder{
 		l: l, c: c, f: &Facts{Schema: Schema, Values: []Value{}, Unknowns: []Unknown{}}, why: map[[2]string]Unknown{},
-		values: map[string]*Value{}, stages: map[*resolve.Run]*passage{},
+		values: map[string]*Value{}, stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{},
 	}
 	for _, fill := range []func(){
 		b.line, b.fluids, b.allCases, b.hoses, b.parts, b.regulators, b.capacities, b.limits, b.joints, b.pairs, b.meetings, b.points,
+		b.sections, b.surges, b.reliefs, b.vesselFacts, b.gauges, b.flows, b.releases,
 	} {
 		fill()
 	}

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"lineworthy/check/resolve"
 	"lineworthy/check/units"
 )
@@ -19,7 +21,7 @@ func (b *builder) capacities() {
 	for _, r := range b.l.Runs {
 		top := b.hottest(r)
 		for i, p := range r.Parts {
-			for _, it := range b.partItems(p, top) {
+			for _, it := range b.items(p) {
 				if it.behind {
 					b.hold(it, b.behind(r, i), top)
 				} else {
@@ -37,26 +39,39 @@ func (b *builder) capacities() {
 	}
 }
 
-// hold files the item against the known push that leaves it least, and once more for each push that is not known.
+// failures are the pushes that an event of its own brings about. They are judged one by one and never added; all others
+// are ordinary operation, of which the highest counts.
+var failures = []string{"regulator-failed-open", "heated-vessel"}
+
+// hold files the item against the highest push of each event, and once more where a push of the event is not known.
 func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
-	var worst *push
+	b.holdEvent(it, it.id, slices.DeleteFunc(slices.Clone(pushes), failure), top)
+	for _, event := range failures {
+		b.holdEvent(it, it.id+" in "+event, slices.DeleteFunc(slices.Clone(pushes), func(p push) bool { return p.name != event }), top)
+	}
+}
+
+func failure(p push) bool { return slices.Contains(failures, p.name) }
+
+func (b *builder) holdEvent(it item, id string, pushes []push, top *units.Temperature) {
+	var worst, missing *push
 	for i := range pushes {
-		if pushes[i].known && (worst == nil || pushes[i].p > worst.p) {
-			worst = &pushes[i]
+		switch p := &pushes[i]; {
+		case !p.known:
+			missing = p
+		case worst == nil || p.p > worst.p:
+			worst = p
 		}
 	}
 	if worst != nil {
-		c := b.capacity(it, it.id, top)
+		c := b.capacity(it, id, top)
 		c.Case, c.DemandKPa = worst.name, b.kpaUp(max(worst.p, 0))
 		b.f.Capacities = append(b.f.Capacities, c)
 	}
-	for _, p := range pushes {
-		if p.known {
-			continue
-		}
-		c := b.capacity(it, it.id+" in "+p.name, top)
-		c.Case = p.name
-		b.unknown(c.ID, "capacities.demand_kpa", p.why, p.ask)
+	if missing != nil {
+		c := b.capacity(it, id+", "+missing.name+" not known", top)
+		c.Case = missing.name
+		b.unknown(c.ID, "capacities.demand_kpa", missing.why, missing.ask)
 		b.f.Capacities = append(b.f.Capacities, c)
 	}
 }

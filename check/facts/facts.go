@@ -7,7 +7,7 @@ const Schema = "lineworthy/facts/1"
 // A fact that is not known is left out, never zero; what it is and who can supply it stands in Unknowns.
 //
 // Units are in the names: _kpa gauge kilopascal, _ck centikelvin, _mm millimetre, _days days, _day days since
-// 1970-01-01, _permille per mille, _ohm ohm. Capacities round down, demands round up.
+// 1970-01-01, _permille per mille, _ohm ohm, _mmps mm/s, _mm2ps mm2/s, _ms milliseconds, _n newton, _minutes minutes. Capacities round down, demands round up.
 type Facts struct {
 	Schema     string      `json:"schema"`
 	Line       Line        `json:"line"`
@@ -25,6 +25,13 @@ type Facts struct {
 	Meetings   []Meeting   `json:"meetings"`
 	Points     []Point     `json:"points"`
 	Cases      []Case      `json:"cases"`
+	Sections   []Section   `json:"sections"`
+	Surges     []Surge     `json:"surges"`
+	Reliefs    []Relief    `json:"reliefs"`
+	Vessels    []Vessel    `json:"vessels"`
+	Gauges     []Gauge     `json:"gauges"`
+	Flows      []Flow      `json:"flows"`
+	Releases   []Release   `json:"releases"`
 	Values     []Value     `json:"values"`
 	Unknowns   []Unknown   `json:"unknowns"`
 }
@@ -179,6 +186,7 @@ type Limit struct {
 	HighestCK Int    `json:"highest_ck,omitzero" ask:"highest permitted temperature"`
 	LowestCK  Int    `json:"lowest_ck,omitzero" ask:"lowest permitted temperature"`
 	HottestCK Int    `json:"hottest_ck,omitzero" ask:"fluids.*.temperature.highest, or site.highest"`
+	VentedCK  Int    `json:"vented_ck,omitzero"` // coldest that a liquefied gas makes it when let off to the air
 	ColdestCK Int    `json:"coldest_ck,omitzero" ask:"fluids.*.temperature.lowest, or site.lowest"`
 	Seal      bool   `json:"is_seal"`
 }
@@ -294,7 +302,7 @@ type Case struct {
 	ID     string `json:"id"`
 	Run    string `json:"run"`
 	Part   string `json:"from_part"` // first part it applies to
-	Case   string `json:"case" words:"duty,lock-up,regulator-failed-open,vapour-pressure,pump-shut-in"`
+	Case   string `json:"case" words:"duty,lock-up,regulator-failed-open,vapour-pressure,pump-shut-in,heated-vessel"`
 	KPa    Int    `json:"pressure_kpa,omitzero"`
 	TempCK Int    `json:"temperature_ck,omitzero"`
 	Cause  string `json:"cause"`

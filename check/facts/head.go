@@ -68,6 +68,9 @@ func (b *builder) density(f *resolve.Fluid) (units.Density, string) {
 	if err != nil {
 		return 0, err.Error()
 	}
+	if rho <= 0 {
+		return 0, "the catalog lacks the molar mass that the density of " + f.Cat.Name + " needs"
+	}
 	return rho, ""
 }
 

@@ -2,6 +2,7 @@ package facts
 
 import (
 	"fmt"
+	"slices"
 
 	"lineworthy/catalog"
 	"lineworthy/check/measure"
@@ -44,15 +45,30 @@ func (b *builder) classRating(p *resolve.Part) (units.GaugePressure, catalog.Ori
 	if why != "" {
 		return 0, catalog.Origin{}, why
 	}
+	origin := h.Rating.Origin
 	for _, e := range h.Earlier {
-		if e.Rating == nil || p.Sheet.Edition.Set && p.Sheet.Edition.V != e.Edition {
+		if e.Rating == nil || otherEdition(h, p.Sheet.Edition.V, e.Edition) {
 			continue
 		}
-		if old, why := ratingFor(e.Rating, p); why == "" && old < bar {
-			bar = old
+		old, why := ratingFor(e.Rating, p)
+		if why != "" {
+			return 0, catalog.Origin{}, why + " in the edition of " + e.Edition
+		}
+		if old < bar {
+			bar, origin = old, e.Rating.Origin
 		}
 	}
-	return units.GaugePressure(bar * 1e5), h.Rating.Origin, ""
+	return units.GaugePressure(bar * 1e5), origin, ""
+}
+
+// otherEdition says whether the sheet names another edition than this earlier one. An edition the catalog does not know
+// could be any.
+func otherEdition(h *catalog.Hose, stated, earlier string) bool {
+	if h.Edition != nil && stated == h.Edition.Value {
+		return true
+	}
+	known := slices.ContainsFunc(h.Earlier, func(e catalog.Earlier) bool { return e.Edition == stated })
+	return known && stated != earlier
 }
 
 func ratingFor(r *catalog.Rating, p *resolve.Part) (float64, string) {
@@ -85,6 +101,9 @@ func (b *builder) derated(p *resolve.Part, rated units.GaugePressure, t units.Te
 	}
 	factor := 1.0
 	for _, c := range d {
+		if len(c.T) == 0 {
+			return 0, p.Hose.ID + " has no factor for a layer of " + p.ID + ", or the layer is not stated", "layers of " + p.ID + "; a site catalog row with the maker's factor"
+		}
 		f, err := c.At(t)
 		if err != nil {
 			return 0, err.Error(), "the maker's rating of " + p.ID + " at that temperature"
@@ -107,18 +126,22 @@ func derating(p *resolve.Part) []measure.Curve {
 	}
 	var out []measure.Curve
 	for _, l := range p.Layers {
-		if l.Material == nil || l.Role == "cover" {
+		if l.Role == "cover" {
 			continue
 		}
+		if l.Material == nil {
+			return []measure.Curve{{}} // the layer could be of any material
+		}
+		listed := false
 		for _, id := range []string{l.Material.ID, l.Material.JudgedAs} {
 			if points, ok := d.ByMaterial[id]; ok {
-				out = append(out, curve(points, d))
+				out, listed = append(out, curve(points, d)), true
 				break
 			}
 		}
-	}
-	if len(out) == 0 {
-		out = append(out, measure.Curve{})
+		if !listed {
+			return []measure.Curve{{}}
+		}
 	}
 	return out
 }

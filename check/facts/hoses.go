@@ -4,6 +4,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineworthy/catalog"
 	"lineworthy/check/measure"
 	"lineworthy/check/resolve"
 	"lineworthy/check/units"
@@ -107,7 +108,7 @@ func (b *builder) strength(p *resolve.Part, h *Hose) {
 func (b *builder) burst(p *resolve.Part, rated units.GaugePressure) (units.GaugePressure, bool) {
 	s, c := p.Sheet, p.Hose
 	switch {
-	case s.Burst.Set:
+	case s.Burst.Set && (s.Evidence.Set || !classBurstBelow(c, rated, s.Burst.V.Gauge(b.l.Ambient))):
 		b.rests(p.ID+" burst", "burst pressure of "+p.ID+", "+s.Burst.Text, stated(s.Evidence.V), p.ID)
 		return s.Burst.V.Gauge(b.l.Ambient), true
 	case c != nil && c.BurstBar != nil:
@@ -118,6 +119,17 @@ func (b *builder) burst(p *resolve.Part, rated units.GaugePressure) (units.Gauge
 		return units.GaugePressure(float64(rated) * c.BurstRatio.Value), true
 	}
 	return 0, false
+}
+
+// classBurstBelow says whether the class gives less than a figure no document stands behind.
+func classBurstBelow(c *catalog.Hose, rated, burst units.GaugePressure) bool {
+	switch {
+	case c != nil && c.BurstBar != nil:
+		return units.GaugePressure(c.BurstBar.Value*1e5) < burst
+	case c != nil && c.BurstRatio != nil && rated > 0:
+		return units.GaugePressure(float64(rated)*c.BurstRatio.Value) < burst
+	}
+	return false
 }
 
 func (b *builder) identity(p *resolve.Part, h *Hose) {

@@ -23,7 +23,7 @@ func (b *builder) joints() {
 }
 
 func (b *builder) joint(j *resolve.Joint) Joint {
-	out := Joint{ID: j.ID, A: j.A.Owner, B: j.B.Owner, Excluded: []string{}, SealsSaid: j.Stated, Open: isOpen(j.A) || isOpen(j.B)}
+	out := Joint{ID: j.ID, A: j.A.Owner, B: j.B.Owner, Excluded: []string{}, SealsSaid: j.Stated, Open: isOpen(j.B) && j.B == j.Run.TargetEnd}
 	if out.Open {
 		out.Mate = "fits"
 		out.alike()
@@ -76,10 +76,7 @@ func (b *builder) noEnd(j *resolve.Joint) {
 // mate looks the pair up in the mating table. A pair in neither file is not a known pair, and never accepted.
 func (b *builder) mate(j *resolve.Joint, out *Joint) {
 	a, c := j.A.Family, j.B.Family
-	m := findMate(a, c.ID)
-	if m == nil {
-		m = findMate(c, a.ID)
-	}
+	m := worseMate(findMate(a, c.ID), findMate(c, a.ID))
 	if m == nil {
 		b.unknown(j.ID, "joints.mate", fmt.Sprintf("%s with %s is not a known pair", a.Name, c.Name), "a published statement that the two are a designed pair, or matching ends")
 		return
@@ -92,12 +89,22 @@ func (b *builder) mate(j *resolve.Joint, out *Joint) {
 }
 
 func findMate(c *catalog.Connection, with string) *catalog.Mate {
+	var found *catalog.Mate
 	for i := range c.Mates {
 		if c.Mates[i].With == with {
-			return &c.Mates[i]
+			found = worseMate(found, &c.Mates[i])
 		}
 	}
-	return nil
+	return found
+}
+
+// worseMate is the row that speaks more against the pair, so that it does not matter which end comes first.
+func worseMate(a, c *catalog.Mate) *catalog.Mate {
+	order := []string{"fits", "no-fit", "stop"}
+	if a == nil || c != nil && slices.Index(order, c.Verdict) > slices.Index(order, a.Verdict) {
+		return c
+	}
+	return a
 }
 
 // fit compares what must be equal or opposite on the two ends.
@@ -132,10 +139,8 @@ func gender(j *resolve.Joint) string {
 	}
 	x, y := j.A.Sheet.Gender, j.B.Sheet.Gender
 	switch {
-	case !x.Set || !y.Set:
-		return ""
-	case x.V == "none" && y.V == "none":
-		return "none"
+	case !x.Set || !y.Set || x.V == "none" || y.V == "none":
+		return "" // a standard with genders has no end without one
 	case x.V == y.V:
 		return "same"
 	}
@@ -205,8 +210,21 @@ func drilling(e *resolve.End) *catalog.Drill {
 	return nil
 }
 
-// Facings that are made for each other though their names differ: ASME B16.5 clause 6.4 and EN 1092-1 clause 5.7 (recalled).
-var facingPairs = map[string]string{"m": "f", "f": "m", "t": "g", "g": "t", "c": "d", "d": "c", "e": "f"}
+// Facings that are made for each other though their names differ, ASME B16.5 clause 6.4: male and female, tongue and
+// groove; EN 1092-1 clause 5.7: tongue C and groove D, spigot E and recess F, O-ring spigot G and O-ring groove H (recalled).
+var facingPairs = [][2]string{{"m", "f"}, {"t", "g"}, {"c", "d"}, {"e", "f"}, {"g", "h"}}
+
+// facingsFit wants equal plain faces, or the two halves of one pair.
+func facingsFit(p, q string) bool {
+	half := false
+	for _, pair := range facingPairs {
+		if p == pair[0] && q == pair[1] || p == pair[1] && q == pair[0] {
+			return true
+		}
+		half = half || slices.Contains(pair[:], p)
+	}
+	return p == q && !half
+}
 
 func facing(j *resolve.Joint) string {
 	if j.A.Family.Kind != "flange" || j.B.Family.Kind != "flange" {
@@ -216,19 +234,20 @@ func facing(j *resolve.Joint) string {
 	if !x.Set || !y.Set {
 		return ""
 	}
-	p, q := strings.ToLower(x.V), strings.ToLower(y.V)
-	return sameWord(p == q && facingPairs[p] == "" || facingPairs[p] == q)
+	return sameWord(facingsFit(strings.ToLower(x.V), strings.ToLower(y.V)))
 }
 
 func wantsLock(c *catalog.Connection) bool { return c.Locking != nil && c.Locking.Value }
 
+// locked is what either end says; an end that is said not to be locked decides.
 func locked(j *resolve.Joint) Bool {
+	out := Bool{}
 	for _, e := range []*resolve.End{j.A, j.B} {
 		if e.Sheet.Locked.Set {
-			return Yes(e.Sheet.Locked.V)
+			out = Yes(e.Sheet.Locked.V && (!out.Known || out.V))
 		}
 	}
-	return Bool{}
+	return out
 }
 
 // excluded are the services the run carries that either end's standard keeps out.

@@ -2,6 +2,7 @@ package facts
 
 import (
 	"lineworthy/catalog"
+	"lineworthy/check/measure"
 	"lineworthy/check/resolve"
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
@@ -21,7 +22,7 @@ func (b *builder) limits() {
 
 // limit files one temperature range, and notes why a side of it is not known.
 func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temperature, seal bool, ask string) {
-	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.hottest(r)), ColdestCK: b.cold(b.coldest(r))}
+	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.hottest(r)), ColdestCK: b.cold(b.coldest(r)), VentedCK: b.vented(r)}
 	if high != nil {
 		l.HighestCK = b.keep(units.CentikelvinDown(*high))
 	} else {
@@ -33,6 +34,20 @@ func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temp
 		b.unknown(l.ID, "limits.lowest_ck", "the lowest temperature for "+part+" ("+what+") is not known", ask)
 	}
 	b.f.Limits = append(b.f.Limits, l)
+}
+
+// vented is how cold a liquefied gas of the run makes what it touches when it is let off to the air: its boiling point.
+func (b *builder) vented(r *resolve.Run) Int {
+	var low *units.Temperature
+	for _, f := range r.Fluids {
+		if f.Cat.Form != "liquefied-gas" || f.Props.VapourP == nil {
+			continue
+		}
+		if t, err := measure.BoilingPoint(equation(f.Props.VapourP), b.l.Ambient); err == nil {
+			low = lower(low, &t)
+		}
+	}
+	return b.cold(low)
 }
 
 func (b *builder) partLimits(p *resolve.Part) {
@@ -48,9 +63,7 @@ func (b *builder) partLimits(p *resolve.Part) {
 				b.materialLimit(p.Run, p.ID, l.Role, l.Material, false)
 			}
 		}
-		return
-	}
-	if s.Kind.V != "gauge" {
+	} else if s.Kind.V != "gauge" {
 		b.limit(p.Run, p.ID, "stated", ptr(s.Lowest), ptr(s.Highest), false, "lowest and highest of "+p.ID)
 	}
 	for _, m := range p.Wetted {
@@ -121,6 +134,9 @@ func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Ma
 // jointLimits are the ranges of both ends' standards, and of the seal's kind and material.
 func (b *builder) jointLimits(j *resolve.Joint) {
 	for _, e := range []*resolve.End{j.A, j.B} {
+		if e.Material != nil && e.Material.Family != "metal" && (e.Part == nil || e.Material != e.Part.Body) {
+			b.materialLimit(j.Run, e.Owner+" "+e.Name, "end", e.Material, false)
+		}
 		if e.Family == nil || e.Family.Temperature == nil {
 			continue
 		}

@@ -3,7 +3,6 @@ package facts
 import (
 	"slices"
 
-	"lineworthy/catalog"
 	"lineworthy/check/resolve"
 	"lineworthy/check/sheet"
 )
@@ -62,13 +61,6 @@ func boolOf(o sheet.Of[bool]) Bool {
 	return Bool{V: o.V, Known: o.Set}
 }
 
-func flagOf(f *catalog.Flag) Bool {
-	if f == nil {
-		return Bool{}
-	}
-	return Yes(f.Value)
-}
-
 func (b *builder) fluids() {
 	b.f.Fluids = []Fluid{}
 	for _, f := range b.carried() {
@@ -90,6 +82,7 @@ func (b *builder) fluid(f *resolve.Fluid) Fluid {
 	if f.Strength != nil {
 		out.Strength = b.keep(permille(*f.Strength))
 	}
+	out.DutyKPa = b.duty(f)
 	out.StrengthFits = strengthFits(f)
 	if !out.StrengthFits.Known {
 		b.unknown(f.Key, "fluids.concentration_fits", listedFor(f)+" and the sheet states no concentration", "fluids."+f.Key+".concentration")

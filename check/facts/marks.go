@@ -2,6 +2,7 @@ package facts
 
 import (
 	"regexp"
+	"slices"
 	"strings"
 
 	"lineworthy/check/resolve"
@@ -10,8 +11,11 @@ import (
 )
 
 var (
-	pressureMark = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
-	yearMark     = regexp.MustCompile(`\b(19|20)\d\d\b`)
+	pressureFigure = regexp.MustCompile(`(?i)\d+\s*(psi|bar|kpa|mpa|kgf)`)
+	pressureMark   = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
+	yearMark       = regexp.MustCompile(`\b(19|20)\d\d\b`)
+	standardMark   = regexp.MustCompile(`(?i)^\s*(astm|bs|din|en|gb|iso|jis|nf|sae|ul)\b`) // its numbers are no years of making
+	notFor         = regexp.MustCompile(`(?i)\b(not?|never|except|without)\b`)
 )
 
 // marks reads what is printed on the hose. A list that is written is taken as complete.
@@ -23,11 +27,25 @@ func (b *builder) marks(p *resolve.Part, h *Hose) {
 	}
 	all := words(s.Marks)
 	text := strings.ToLower(strings.Join(all, " | "))
-	h.MarkedAmmonia = Yes(strings.Contains(text, "ammonia"))
-	h.MarkedLPG = Yes(strings.Contains(text, "lpg") || strings.Contains(text, "lp-gas"))
+	h.MarkedAmmonia = Yes(marked(all, "ammonia"))
+	h.MarkedLPG = Yes(marked(all, "lpg", "lp-gas", "lp gas"))
 	h.MarkedPressure = Yes(pressureMark.MatchString(text))
-	h.MarkedYear = Yes(yearMark.MatchString(text))
+	h.MarkedYear = Yes(slices.ContainsFunc(all, isYear))
 	h.MarkedMaker = Yes(strings.Contains(text, "maker"))
+}
+
+// marked says whether one of the marks names the service; one that says "not for" it does not.
+func marked(marks []string, names ...string) bool {
+	return slices.ContainsFunc(marks, func(mark string) bool {
+		return !notFor.MatchString(mark) && slices.ContainsFunc(names, func(name string) bool {
+			return strings.Contains(strings.ToLower(mark), name)
+		})
+	})
+}
+
+// isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi.
+func isYear(mark string) bool {
+	return !standardMark.MatchString(mark) && yearMark.MatchString(pressureFigure.ReplaceAllString(mark, ""))
 }
 
 func words(list []sheet.Of[string]) []string {

@@ -17,6 +17,23 @@ func (b *builder) meetings() {
 			}
 		}
 		b.overLiquid(r)
+		b.inOneVessel(r)
+	}
+}
+
+// inOneVessel are the liquids of different runs that end in one vessel.
+func (b *builder) inOneVessel(r *resolve.Run) {
+	for _, other := range b.l.Runs {
+		if other == r || r.Target == nil || other.Target != r.Target {
+			continue
+		}
+		for _, x := range liquids(r) {
+			for _, y := range liquids(other) {
+				if x != y {
+					b.meet(x, y, where(x, y))
+				}
+			}
+		}
 	}
 }
 
@@ -42,12 +59,19 @@ func where(x, y *resolve.Fluid) string {
 			return role
 		}
 	}
+	if isGas(x) != isGas(y) {
+		return "pad"
+	}
 	return "flush"
 }
 
 func (b *builder) meet(x, y *resolve.Fluid, at string) {
+	if at == "pad" && isGas(y) && !isGas(x) {
+		x, y = y, x // the gas first, whichever way round the run names them
+	}
+	twin := fmt.Sprintf("%s and %s (%s)", y.Key, x.Key, at)
 	m := Meeting{ID: fmt.Sprintf("%s and %s (%s)", x.Key, y.Key, at), A: x.Cat.Name, B: y.Cat.Name, Where: at}
-	if slices.ContainsFunc(b.f.Meetings, func(o Meeting) bool { return o.ID == m.ID }) {
+	if slices.ContainsFunc(b.f.Meetings, func(o Meeting) bool { return o.ID == m.ID || o.ID == twin }) {
 		return
 	}
 	var why string
@@ -62,7 +86,7 @@ func (b *builder) meet(x, y *resolve.Fluid, at string) {
 }
 
 func (b *builder) padOver(m *Meeting, gas, liquid *resolve.Fluid) {
-	m.AirPad = gas.Cat.ID == "air" && resolve.Yes(liquid.Cat.Hazards.Flammable)
+	m.AirPad = (gas.Props.ID == "air" || gas.Props.ID == "oxygen") && resolve.Yes(liquid.Cat.Hazards.Flammable)
 	for _, bad := range liquid.Cat.ForbidPads {
 		if bad.ID == gas.Cat.ID || bad.ID == "moist-gas" && (gas.Sheet == nil || gas.Sheet.Dryness.V != "dry" || !gas.Sheet.OilFree.V) {
 			m.Forbidden, m.Why = true, bad.Why

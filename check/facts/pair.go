@@ -2,6 +2,7 @@ package facts
 
 import (
 	"fmt"
+	"math"
 	"slices"
 
 	"lineworthy/catalog"
@@ -10,7 +11,7 @@ import (
 )
 
 func (b *builder) pair(c contact, f *resolve.Fluid) {
-	p := Pair{Part: c.part, Layer: c.layer, Contact: c.how, Fluid: f.Cat.Name, Material: "not stated", HotCK: b.hot(f.Hottest)}
+	p := Pair{Part: c.part, Layer: c.layer, Contact: c.how, Fluid: f.Cat.Name, Material: "not stated", HotCK: b.hot(b.warm(f))}
 	if c.material != nil {
 		p.Material = c.material.ID
 		b.bars(c, f)
@@ -70,8 +71,14 @@ func (b *builder) row(c contact, f *resolve.Fluid) (catalog.Row, string) {
 	if len(rows) == 0 && c.material.JudgedAs != "" {
 		rows = b.rowsOf(f.Cat, c.material.JudgedAs)
 	}
-	row, why := choose(rows, c.material, f)
-	if e, ok := b.evidenceFor(c.material, f); ok && (why != "" || !row.Standing.Firm()) {
+	hot := *b.warm(f)
+	row, why := choose(rows, c.material, f, hot)
+	e, ok := b.evidenceFor(c.material, f, hot)
+	if !ok {
+		return row, why
+	}
+	adverse := slices.Index(order, e.Rating) > slices.Index(order, row.Rating)
+	if why != "" || adverse || !row.Standing.Firm() {
 		return e, ""
 	}
 	return row, why
@@ -90,7 +97,7 @@ func (b *builder) rowsOf(f *catalog.Fluid, material string) []catalog.Row {
 var order = []string{"suitable", "limited", "unsuitable"}
 
 // choose is the row that covers the concentration and the hottest temperature. An unsuitable row counts hotter too.
-func choose(rows []catalog.Row, m *catalog.Material, f *resolve.Fluid) (catalog.Row, string) {
+func choose(rows []catalog.Row, m *catalog.Material, f *resolve.Fluid, hot units.Temperature) (catalog.Row, string) {
 	if len(rows) == 0 {
 		return catalog.Row{}, fmt.Sprintf("the catalog says nothing of %s in %s", m.ID, f.Cat.Name)
 	}
@@ -98,39 +105,64 @@ func choose(rows []catalog.Row, m *catalog.Material, f *resolve.Fluid) (catalog.
 		return catalog.Row{}, listedFor(f) + ", which the sheet's concentration does not match"
 	}
 	best, found, limit := catalog.Row{}, false, rows[0].ToC
+	nearest := nearestAbove(rows, f, hot)
 	for _, r := range rows {
 		limit = max(limit, r.ToC)
-		if !covers(r, f) {
-			continue
+		if !covers(r, f, hot) || r.ToC > nearest {
+			continue // a row for hotter service says nothing where one for this temperature is at hand
 		}
 		if !found || slices.Index(order, r.Rating) > slices.Index(order, best.Rating) {
 			best, found = r, true
 		}
 	}
 	if !found {
-		return best, fmt.Sprintf("%s in %s is rated up to %g °C, the line reaches %.0f °C", m.ID, f.Cat.Name, limit, f.Hottest.Celsius())
+		return best, fmt.Sprintf("%s in %s is rated up to %g °C, the line reaches %.0f °C", m.ID, f.Cat.Name, limit, hot.Celsius())
 	}
 	return best, ""
 }
 
-func covers(r catalog.Row, f *resolve.Fluid) bool {
-	if r.Strength != nil && f.Strength != nil && !inRange(r.Strength, *f.Strength) {
-		return false
-	}
-	return r.Rating == "unsuitable" || f.Hottest.Celsius() <= r.ToC+1e-9
-}
-
-// evidenceFor is what the site's own document says of the pair. It must reach the hottest temperature.
-func (b *builder) evidenceFor(m *catalog.Material, f *resolve.Fluid) (catalog.Row, bool) {
-	for _, e := range b.l.Evidence {
-		if e.Material.ID == m.ID && e.Fluid.ID == f.Cat.ID && *f.Hottest <= e.Sheet.Highest.V {
-			return catalog.Row{
-				Material: m.ID, Rating: e.Sheet.Rating.V, ToC: e.Sheet.Highest.V.Celsius(), Effect: "by " + e.Sheet.Document.V,
-				Origin: catalog.Origin{Standing: catalog.Site, Clause: e.Sheet.Document.V},
-			}, true
+// nearestAbove is the lowest limit of the rows that reach the temperature: what holds up to 40 °C is good at 20 °C though a
+// second row says that 120 °C is too hot.
+func nearestAbove(rows []catalog.Row, f *resolve.Fluid, hot units.Temperature) float64 {
+	nearest := math.Inf(1)
+	for _, r := range rows {
+		if covers(r, f, hot) && hot.Celsius() <= r.ToC+1e-9 {
+			nearest = min(nearest, r.ToC)
 		}
 	}
-	return catalog.Row{}, false
+	return nearest
+}
+
+// covers says whether the row speaks for the strength and the hottest temperature. A fluid whose strength the sheet may
+// leave out is pure. An unsuitable row counts for every strength that is not known, and hotter too.
+func covers(r catalog.Row, f *resolve.Fluid, hot units.Temperature) bool {
+	strength := units.Fraction(1)
+	if f.Strength != nil {
+		strength = *f.Strength
+	}
+	if r.Strength != nil && !inRange(r.Strength, strength) {
+		return false
+	}
+	return r.Rating == "unsuitable" || hot.Celsius() <= r.ToC+1e-9
+}
+
+// evidenceFor is what the site's own documents say of the pair; of several the worst counts. One that speaks for the
+// material must reach the hottest temperature, one that speaks against it counts hotter too.
+func (b *builder) evidenceFor(m *catalog.Material, f *resolve.Fluid, hot units.Temperature) (row catalog.Row, found bool) {
+	for _, e := range b.l.Evidence {
+		s := e.Sheet
+		if e.Material.ID != m.ID || e.Fluid.ID != f.Cat.ID || s.Rating.V != "unsuitable" && hot > s.Highest.V+1e-9 {
+			continue
+		}
+		if found && slices.Index(order, s.Rating.V) <= slices.Index(order, row.Rating) {
+			continue
+		}
+		found, row = true, catalog.Row{
+			Material: m.ID, Rating: s.Rating.V, ToC: s.Highest.V.Celsius(), Effect: "by " + s.Document.V,
+			Origin: catalog.Origin{Standing: catalog.Site, Clause: s.Document.V},
+		}
+	}
+	return row, found
 }
 
 // bars files every legal bar of the fluid that names something the wetted material contains.

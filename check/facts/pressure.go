@@ -2,6 +2,7 @@ package facts
 
 import (
 	"fmt"
+	"slices"
 
 	"lineworthy/check/resolve"
 	"lineworthy/check/units"
@@ -21,6 +22,7 @@ type push struct {
 
 // passage is the pressure along one run: what pushes at the inlet of each part, and what is left at the far end.
 type passage struct {
+	run *resolve.Run
 	in  [][]push // by part
 	end []push
 }
@@ -34,11 +36,14 @@ func (b *builder) allCases() {
 			b.report(r, b.stages[r].in[i], r.Parts[i].ID, seen)
 		}
 		b.report(r, b.stages[r].end, "destination", seen)
+		b.report(r, b.back(r), "destination", seen)
 	}
 }
 
-// report lists each push once per run, at the first part it reaches.
+// report lists each push once per run, at the first part it reaches; of several of one name the highest, or an unknown one.
 func (b *builder) report(r *resolve.Run, ps []push, part string, seen map[string]bool) {
+	ps = hardest(ps)
+	slices.SortStableFunc(ps, func(x, y push) int { return unknownFirst(x) - unknownFirst(y) })
 	for _, p := range ps {
 		id := fmt.Sprintf("%s/%s/%s", r.Key, p.name, p.from)
 		if seen[id] {
@@ -55,39 +60,42 @@ func (b *builder) report(r *resolve.Run, ps []push, part string, seen map[string
 	}
 }
 
-// passage walks the run from its source; it is worked out once, and a line that feeds itself in a ring is cut there.
-func (b *builder) passage(r *resolve.Run) *passage {
-	if done := b.stages[r]; done != nil {
-		return done
-	}
-	pass := &passage{}
-	b.stages[r] = pass
+// walk follows the run from its source. What a relief device leaves of a failure is all that the next regulator or pump
+// can pass on.
+func (b *builder) walk(r *resolve.Run) *passage {
+	pass := &passage{run: r}
 	now := b.source(r)
 	for i, p := range r.Parts {
 		pass.in = append(pass.in, now)
 		switch p.Sheet.Kind.V {
 		case "regulator":
-			now = b.regulated(r, i, now)
+			now = b.regulated(r, i, b.relieved(r, i, now))
 		case "pump":
-			now = pumped(p, now)
+			now = b.pumped(p, b.relieved(r, i, now))
 		}
 	}
 	pass.end = now
 	return pass
 }
 
-// at is what pushes on part i: a relief device that stays in open contact with the part limits a failed regulator.
+// at is what pushes on part i, from the source and back from the far end: a relief device that stays in open contact
+// with the part limits a failed regulator.
 func (b *builder) at(r *resolve.Run, i int) []push {
-	return b.relieved(r, i, b.passage(r).in[i])
+	return append(b.relieved(r, i, b.passage(r).in[i]), b.back(r)...)
 }
 
 // behind is what pushes on the outlet side of part i.
 func (b *builder) behind(r *resolve.Run, i int) []push {
 	pass := b.passage(r)
 	if i+1 < len(pass.in) {
-		return b.relieved(r, i, pass.in[i+1])
+		return append(b.relieved(r, i, pass.in[i+1]), b.back(r)...)
 	}
-	return b.relieved(r, i, pass.end)
+	return b.arriving(r)
+}
+
+// arriving is what pushes on the far end of the run.
+func (b *builder) arriving(r *resolve.Run) []push {
+	return append(b.relieved(r, len(r.Parts), b.passage(r).end), b.back(r)...)
 }
 
 // hottest is the highest temperature the parts of a run can reach: of its fluids, and of the place.
@@ -119,6 +127,28 @@ func (b *builder) coldest(r *resolve.Run) *units.Temperature {
 	return low
 }
 
+func unknownFirst(p push) int {
+	if p.known {
+		return 1
+	}
+	return 0
+}
+
+// hardest keeps of all pushes with one name and origin the highest, and one that is not known.
+func hardest(ps []push) []push {
+	var out []push
+	for _, p := range ps {
+		i := slices.IndexFunc(out, func(o push) bool { return o.name == p.name && o.from == p.from && o.known == p.known })
+		switch {
+		case i < 0:
+			out = append(out, p)
+		case p.known && p.p > out[i].p:
+			out[i] = p
+		}
+	}
+	return out
+}
+
 func higher(a, b *units.Temperature) *units.Temperature {
 	if a == nil || *b > *a {
 		return b
@@ -131,4 +161,12 @@ func lower(a, b *units.Temperature) *units.Temperature {
 		return b
 	}
 	return a
+}
+
+// first is what pushes at the start of the run.
+func (p *passage) first() []push {
+	if len(p.in) > 0 {
+		return p.in[0]
+	}
+	return p.end
 }

@@ -35,7 +35,8 @@ const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,
 	`"services":[],"parts":[],"regulators":[],"capacities":[{"id":"C1","part":"H1","what":"hose","case":"duty","rated_kpa":1600,` +
 	`"is_hose":true}],"limits":[],"joints":[],"seals":[],"pairs":{"unsuitable":[],"limited":[],"suitable":[{"id":"P1","part":"H1",` +
 	`"layer":"liner","contact":"wetted","material":"NBR","fluid":"water","rating":"suitable","effect":"","by_family":false}],` +
-	`"unlisted":[]},"bars":[],"meetings":[],"points":[],"cases":[],"values":[],"unknowns":[]}`
+	`"unlisted":[]},"bars":[],"meetings":[],"points":[],"cases":[],"sections":[],"surges":[],` +
+	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"values":[],"unknowns":[]}`
 
 func TestRead(t *testing.T) {
 	f, err := Read([]byte(one))

@@ -37,7 +37,7 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 }
 
 // pumped adds the pump's own shut-in pressure to what stands at its inlet.
-func pumped(p *resolve.Part, up []push) []push {
+func (b *builder) pumped(p *resolve.Part, up []push) []push {
 	var out []push
 	for _, u := range up {
 		from := u.from
@@ -45,7 +45,7 @@ func pumped(p *resolve.Part, up []push) []push {
 		if !p.Sheet.Shutoff.Set {
 			u.known, u.why, u.ask = false, "the highest pressure of "+p.ID+" with its outlet closed is not stated", "shutoff of "+p.ID
 		}
-		u.p += units.GaugePressure(p.Sheet.Shutoff.V.Pascals)
+		u.p = max(u.p, 0) + p.Sheet.Shutoff.V.Gauge(b.l.Ambient)
 		u.from = p.ID + from
 		out = append(out, u)
 	}

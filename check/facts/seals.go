@@ -87,11 +87,16 @@ func listed(n *catalog.OutletNumber, r *resolve.Run) bool {
 	return true
 }
 
-// jointItems judges the seals of a run as things that hold pressure. A seal without a pressure of its own is held by
-// its joint.
+// jointItems judges the seals of a run, and the ends that no part is judged with, as things that hold pressure. A seal
+// without a pressure of its own is held by its joint.
 func (b *builder) jointItems(r *resolve.Run, top *units.Temperature) {
 	for n, j := range r.Joints {
 		pushes := b.atJoint(r, n)
+		for _, e := range []*resolve.End{j.A, j.B} {
+			if it, ok := b.looseEnd(r, e, top); ok {
+				b.hold(it, b.onEnd(r, e, pushes), top)
+			}
+		}
 		for _, s := range j.Seals {
 			if it, ok := b.sealItem(s, top); ok {
 				b.hold(it, pushes, top)
@@ -100,30 +105,75 @@ func (b *builder) jointItems(r *resolve.Run, top *units.Temperature) {
 	}
 }
 
+// looseEnd is what the point of a vessel, the far end of a line or the branch that a gauge or relief device sits on holds.
+// A standard that gives no pressure leaves it to the vessel, the part or whoever owns the far end.
+func (b *builder) looseEnd(r *resolve.Run, e *resolve.End, top *units.Temperature) (item, bool) {
+	if e.Part != nil && e != e.Part.Mount || e.Family == nil || top == nil {
+		return item{}, false
+	}
+	if e == r.SourceEnd && r.Sheet.Source.Cylinder.Set {
+		return cylinderOutlet(e)
+	}
+	if len(e.Family.Ratings) == 0 {
+		return item{}, false
+	}
+	return b.endItem(e, *top)
+}
+
+// onEnd is what pushes on a loose end. The class of a cylinder outlet is one of filling pressures: it is compared with the
+// cylinder as filled, not with what a hot day makes of it.
+func (b *builder) onEnd(r *resolve.Run, e *resolve.End, pushes []push) []push {
+	if e != r.SourceEnd || !r.Sheet.Source.Cylinder.Set {
+		return pushes
+	}
+	return []push{{name: "duty", p: r.Sheet.Source.Cylinder.V.Gauge(b.l.Ambient), known: true, cause: "the cylinder as filled"}}
+}
+
+// cylinderOutlet is the pressure class of the outlet number; it is for the cylinder as filled, so it speaks for the outlet
+// only where the catalog holds one.
+func cylinderOutlet(e *resolve.End) (item, bool) {
+	n := outlet(e)
+	if n == nil || n.MaxBar == nil {
+		return item{}, false
+	}
+	return item{id: e.Owner + " " + e.Name, part: e.Owner, what: "end", have: units.GaugePressure(*n.MaxBar * 1e5)}, true
+}
+
 // atJoint is what pushes on the n-th joint: that at the inlet of the part behind it, else that at the far end.
 func (b *builder) atJoint(r *resolve.Run, n int) []push {
 	j := r.Joints[n]
 	if j.B.Part != nil {
 		return b.at(r, j.B.Part.Index)
 	}
-	return b.relieved(r, len(r.Parts), b.passage(r).end)
+	return b.arriving(r)
 }
 
 func (b *builder) sealItem(s *resolve.Seal, top *units.Temperature) (item, bool) {
 	it := item{id: s.ID, part: s.ID, what: "seal"}
+	kind, known := kindLimit(s.Kind, top)
 	if s.Sheet.Rated.Set {
 		it.have = s.Sheet.Rated.V.Gauge(b.l.Ambient)
+	}
+	if s.Sheet.Rated.Set && (s.Sheet.Evidence.Set || !known || it.have < kind) {
 		b.rests(s.ID+" rated", "pressure rating of "+s.ID, stated(s.Sheet.Evidence.V), s.ID)
 		return it, true
 	}
-	if s.Kind == nil || s.Kind.HighestBar == nil {
-		return it, false
+	if known {
+		b.rests(s.Kind.ID+" pressure", "pressure limit of "+s.Kind.Name, s.Kind.HighestBar.Origin, s.ID)
 	}
-	bar := s.Kind.HighestBar.Value
-	b.rests(s.Kind.ID+" pressure", "pressure limit of "+s.Kind.Name, s.Kind.HighestBar.Origin, s.ID)
-	if pt := s.Kind.PressTimesT; pt != nil && top != nil && top.Celsius() > 0 {
+	it.have = kind
+	return it, known
+}
+
+// kindLimit is what a kind of seal holds when hot, and whether the catalog knows: the highest pressure and the highest
+// temperature of a gasket never apply together.
+func kindLimit(k *catalog.Seal, top *units.Temperature) (units.GaugePressure, bool) {
+	if k == nil || k.HighestBar == nil {
+		return 0, false
+	}
+	bar := k.HighestBar.Value
+	if pt := k.PressTimesT; pt != nil && top != nil && top.Celsius() > 0 {
 		bar = min(bar, pt.Value/top.Celsius())
 	}
-	it.have = units.GaugePressure(bar * 1e5)
-	return it, true
+	return units.GaugePressure(bar * 1e5), true
 }

@@ -3,6 +3,7 @@ package facts
 import (
 	"errors"
 	"fmt"
+	"slices"
 
 	"lineworthy/catalog"
 	"lineworthy/check/measure"
@@ -17,7 +18,8 @@ func (b *builder) source(r *resolve.Run) []push {
 	case s.Cylinder.Set:
 		return []push{b.cylinder(r)}
 	case s.Supply.Set:
-		return []push{{name: "duty", p: s.Supply.V.Gauge(b.l.Ambient), known: true, cause: "the supply at its highest pressure"}}
+		supply := push{name: "duty", p: s.Supply.V.Gauge(b.l.Ambient), known: true, cause: "the supply at its highest pressure"}
+		return append([]push{supply}, b.vapours(r)...)
 	case r.Source != nil:
 		return b.vessel(r)
 	}
@@ -26,77 +28,69 @@ func (b *builder) source(r *resolve.Run) []push {
 
 func missing(name, why, ask string) push { return push{name: name, why: why, ask: ask} }
 
-// fillTemperature is what a cylinder's stated pressure is settled at: 15 °C, the reference of ISO 10286 (recalled).
-const fillTemperature = units.Temperature(288.15)
-
-// cylinder is the cylinder's pressure on the hottest day.
-func (b *builder) cylinder(r *resolve.Run) push {
-	p := r.Sheet.Source.Cylinder.V.Absolute(b.l.Ambient)
-	top := b.hottest(r)
-	if top == nil {
-		return missing("duty", "how hot the cylinder can get is not stated", "site.highest")
-	}
-	hot, how := *top, "a full cylinder at the hottest"
-	if hot < fillTemperature {
-		hot = fillTemperature
-	}
-	for _, f := range r.Fluids {
-		if f.Cat.Form == "liquefied-gas" {
-			return b.vapour(f)
-		}
-	}
-	at, err := measure.HotNitrogen(p, fillTemperature, hot)
-	if err != nil || !onlyNitrogen(r) {
-		at, how = measure.HotIdealGas(p, fillTemperature, hot), "a full cylinder at the hottest, as an ideal gas"
-	}
-	return push{name: "duty", p: at.Gauge(b.l.Ambient), known: true, cause: how}
-}
-
-// onlyNitrogen says whether the nitrogen table serves: nitrogen, and air which is mostly that.
-func onlyNitrogen(r *resolve.Run) bool {
-	for _, f := range r.Fluids {
-		if f.Props.ID != "nitrogen" && f.Props.ID != "air" {
-			return false
-		}
-	}
-	return true
-}
-
 // vessel is what pushes out of a vessel: its pad, the vapour of what it holds, and the liquid standing above the line.
 func (b *builder) vessel(r *resolve.Run) []push {
-	pushes := b.inside(r.Source, r)
+	return b.withHead(r, append(b.inside(r.Source, r), b.vapours(r)...))
+}
+
+// vapours are the vapour pressures of the run's liquids, those below ambient left out.
+func (b *builder) vapours(r *resolve.Run) []push {
+	var pushes []push
 	for _, f := range r.Fluids {
-		if p := b.vapour(f); !p.known || p.p > 0 {
-			if !isGas(f) && (p.known || p.why != "") {
-				pushes = append(pushes, p)
-			}
+		if p := b.vapour(f); !isGas(f) && (p.known && p.p > 0 || !p.known && p.why != "") {
+			pushes = append(pushes, p)
 		}
 	}
-	return b.withHead(r, pushes)
+	return pushes
 }
 
 // inside is the pressure in a vessel: what its pad runs deliver, or none when it is open to the air.
 func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
 	var pushes []push
+	fed := false
 	for _, pad := range b.l.Runs {
 		if pad == not || pad.Target != v {
 			continue
 		}
+		fed = true
 		for _, p := range b.vesselRelieved(v, b.passage(pad)) {
 			p.cause = fmt.Sprintf("%s (through %s)", p.cause, v.Key)
 			pushes = append(pushes, p)
 		}
 	}
-	if len(pushes) > 0 {
-		return pushes
+	pushes = hardest(pushes)
+	warmed, ok := b.heated(v, pushes)
+	if !fed && v.Sheet.Vent.V != "open" && slices.ContainsFunc(not.Fluids, isGas) {
+		pushes = append(pushes, missing("duty", "gas comes out of "+v.Key+" at a pressure the sheet does not state",
+			"the run that puts the gas in, or the highest pressure as a supply"))
 	}
+	if len(pushes) == 0 {
+		pushes = append(pushes, unfed(v))
+	}
+	if ok {
+		pushes = append(pushes, warmed)
+	}
+	return pushes
+}
+
+// unfed is the pressure in a vessel that no run pushes anything into.
+func unfed(v *resolve.Vessel) push {
 	switch v.Sheet.Vent.V {
 	case "open":
-		return []push{{name: "duty", known: true, cause: v.Key + " is open to the air"}}
+		return push{name: "duty", known: true, cause: v.Key + " is open to the air"}
 	case "closed":
-		return []push{{name: "duty", known: true, cause: v.Key + " is closed and no gas is pushed in"}}
+		return push{name: "duty", known: true, cause: v.Key + " is closed and no gas is pushed in"}
 	}
-	return []push{missing("duty", v.Key+" has no pad run and the sheet does not say whether its vent is open", "vessels."+v.Key+".vent")}
+	return missing("duty", v.Key+" has no pad run and the sheet does not say whether its vent is open", "vessels."+v.Key+".vent")
+}
+
+// warm is the hottest a fluid gets in the line, nil when not known: standing, it takes the heat of the place. A cryogenic
+// liquid is the exception: warm, it is no longer the liquid the sheet speaks of.
+func (b *builder) warm(f *resolve.Fluid) *units.Temperature {
+	if at := &b.l.Sheet.Site.Highest; f.Hottest != nil && at.Set && f.Cat.Form != "cryogenic-liquid" {
+		return higher(f.Hottest, &at.V)
+	}
+	return f.Hottest
 }
 
 // vapour is the pressure the liquid's own vapour brings at the hottest. For a liquid that boils far above ambient the
@@ -114,7 +108,7 @@ func (b *builder) vapour(f *resolve.Fluid) push {
 		}
 		return p
 	}
-	at, err := measure.VapourPressure(equation(e), *f.Hottest)
+	at, err := measure.VapourPressure(equation(e), *b.warm(f))
 	var out *measure.OutsideError
 	switch {
 	case errors.As(err, &out):

@@ -1,10 +1,13 @@
 package facts
 
-import "lineworthy/check/resolve"
+import (
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
 
 // vesselItem judges a vessel against all that can push in it. One that is open to the air holds nothing.
 func (b *builder) vesselItem(v *resolve.Vessel) {
-	pushes, run := b.vesselPushes(v)
+	pushes := b.vesselPushes(v)
 	if v.Sheet.Vent.V == "open" || len(pushes) == 0 {
 		return
 	}
@@ -16,25 +19,51 @@ func (b *builder) vesselItem(v *resolve.Vessel) {
 		it.have, it.why = v.Sheet.Rated.V.Gauge(b.l.Ambient), ""
 		b.rests(v.Key+" rated", "working pressure of "+v.Key+", "+v.Sheet.Rated.Text, stated(v.Sheet.Evidence.V), v.Key)
 	}
-	b.hold(it, pushes, b.hottest(run))
+	b.hold(it, pushes, b.vesselHottest(v))
 }
 
-// vesselPushes are what runs deliver into the vessel and what its own liquid brings, and a run to take the temperature from.
-func (b *builder) vesselPushes(v *resolve.Vessel) (pushes []push, run *resolve.Run) {
+// vesselHottest is the hottest of all runs that meet the vessel, nil when one of them is not known.
+func (b *builder) vesselHottest(v *resolve.Vessel) (top *units.Temperature) {
+	for _, r := range b.l.Runs {
+		if r.Source != v && r.Target != v {
+			continue
+		}
+		hot := b.hottest(r)
+		if hot == nil {
+			return nil
+		}
+		top = higher(top, hot)
+	}
+	return top
+}
+
+// vesselPushes are what runs deliver into the vessel and what its own liquid brings.
+func (b *builder) vesselPushes(v *resolve.Vessel) (pushes []push) {
 	for _, r := range b.l.Runs {
 		switch v {
 		case r.Target:
 			pushes = append(pushes, b.vesselRelieved(v, b.passage(r))...)
 		case r.Source:
+			if p, ok := b.heated(v, b.padPushes(v)); ok {
+				pushes = append(pushes, p)
+			}
 			for _, f := range r.Fluids {
 				if p := b.vapour(f); !isGas(f) && (p.known && p.p > 0 || p.why != "") {
 					pushes = append(pushes, p)
 				}
 			}
-		default:
-			continue
 		}
-		run = r
 	}
-	return pushes, run
+	return pushes
+}
+
+// padPushes are what gas runs deliver into the vessel.
+func (b *builder) padPushes(v *resolve.Vessel) []push {
+	var out []push
+	for _, r := range b.l.Runs {
+		if r.Target == v && len(liquids(r)) == 0 {
+			out = append(out, b.vesselRelieved(v, b.passage(r))...)
+		}
+	}
+	return out
 }

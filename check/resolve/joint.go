@@ -58,8 +58,11 @@ func (r *resolver) seal(s *sheet.Seal, path string) (*Seal, error) {
 	if out.Material, err = r.material(s.Material, path+".material"); err != nil {
 		return nil, err
 	}
-	if out.Material == nil && out.Kind != nil && len(out.Kind.Materials) == 1 {
-		out.Material, err = r.cat.Material(out.Kind.Materials[0])
+	if out.Material == nil && !s.Material.Set && out.Kind != nil && len(out.Kind.Materials) == 1 {
+		if out.Material, err = r.cat.Material(out.Kind.Materials[0]); err != nil {
+			return nil, err
+		}
+		r.use("materials", out.Material.ID)
 	}
-	return out, err
+	return out, nil
 }

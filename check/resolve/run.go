@@ -52,6 +52,9 @@ func (r *resolver) ends(run *Run, path string) error {
 
 func (r *resolver) farEnd(v *Vessel, point sheet.Of[string], end *sheet.End, name, path string) (*End, error) {
 	if v != nil && point.Set && v.Points[point.V] != nil {
+		if end != nil {
+			r.fault(r.sheet.Pos[path], path, "describes an end where a point of "+v.Key+" is named too", "keep one of the two")
+		}
 		return v.Points[point.V], nil
 	}
 	owner := name

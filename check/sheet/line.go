@@ -59,7 +59,8 @@ type Fluid struct {
 	Dryness       Of[string]             `sheet:"dryness,words=dry|moist"`
 	OilFree       Of[bool]               `sheet:"oil_free"`
 	Conductivity  Of[units.Conductivity] `sheet:"conductivity"`
-	Evidence      Of[string]             `sheet:"evidence"` // document that states the conductivity
+	Evidence      Of[string]             `sheet:"evidence"`                  // document that states the conductivity
+	Zone          Of[string]             `sheet:"hazard_zone,words=A|B|C|D"` // of a toxic gas, 49 CFR 173.116
 }
 
 // Temperatures are the fluid's own extremes.
@@ -81,6 +82,8 @@ type Vessel struct {
 	Highest      Of[units.Temperature] `sheet:"highest"`
 	Relief       *Relief               `sheet:"relief"`
 	Vent         Of[string]            `sheet:"vent,words=open|closed"`
+	Insulated    Of[bool]              `sheet:"insulated"`
+	Discharge    Of[units.Pressure]    `sheet:"discharge_limit"` // highest discharge pressure marked on an IBC or tank
 	Contains     *Contents             `sheet:"contains"`
 	Material     Of[string]            `sheet:"material"`
 	Bonded       Of[bool]              `sheet:"bonded"`
@@ -107,18 +110,20 @@ type Run struct {
 	To       Target               `sheet:"to,required,scalar=vessel"`
 	Flow     Of[units.VolumeFlow] `sheet:"flow"`
 	Quantity Of[units.Volume]     `sheet:"quantity"`
+	Drained  Of[bool]             `sheet:"drained"` // emptied after every transfer, by procedure
 	Parts    []Part               `sheet:"parts,required"`
 }
 
 // Source is where a run starts: a vessel's point, a cylinder, or a supply at a stated highest pressure.
 type Source struct {
-	Vessel   Of[string]         `sheet:"vessel"`
-	Outlet   Of[string]         `sheet:"outlet"` // name under the vessel's points
-	Cylinder Of[units.Pressure] `sheet:"cylinder"`
-	Supply   Of[units.Pressure] `sheet:"supply"`
-	Volume   Of[units.Volume]   `sheet:"volume"`
-	Head     Of[units.Length]   `sheet:"head"` // height of the liquid level above the lowest point of the run
-	End      *End               `sheet:"end"`
+	Vessel       Of[string]         `sheet:"vessel"`
+	Outlet       Of[string]         `sheet:"outlet"` // name under the vessel's points
+	Cylinder     Of[units.Pressure] `sheet:"cylinder"`
+	Supply       Of[units.Pressure] `sheet:"supply"`
+	Volume       Of[units.Volume]   `sheet:"volume"`
+	Head         Of[units.Length]   `sheet:"head"`          // height of the liquid level above the lowest point of the run
+	ReliefFitted Of[bool]           `sheet:"relief_fitted"` // the cylinder has a relief device
+	End          *End               `sheet:"end"`
 }
 
 // Target is where a run ends.

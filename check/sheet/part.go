@@ -51,7 +51,11 @@ type Part struct {
 	Shutoff    Of[units.Pressure]        `sheet:"shutoff,kinds=pump"` // highest pressure with the outlet closed
 	Closing    Of[units.Duration]        `sheet:"closing,kinds=valve|check-valve|excess-flow|breakaway|coupling|nozzle"`
 	ActsOn     Of[string]                `sheet:"acts_on,kinds=excess-flow|breakaway|coupling|valve,words=separation|signal|flow|hand"`
-	Range      Of[units.Pressure]        `sheet:"range,kinds=gauge"`        // full scale
+	Range      Of[units.Pressure]        `sheet:"range,kinds=gauge"`       // full scale
+	Isolatable Of[bool]                  `sheet:"isolatable,kinds=relief"` // a valve can cut it off from what it protects
+	Fine       Of[bool]                  `sheet:"fine,kinds=strainer"`     // a fine filter, which charges the liquid
+	Restraint  Of[units.Force]           `sheet:"restraint,kinds=hose"`    // rating of the whip restraint at both ends
+	Lay        *Lay                      `sheet:"lay,kinds=hose"`
 	Mount      *End                      `sheet:"mount,kinds=gauge|relief"` // the end on the line that a branch part screws into
 	Accuracy   Of[string]                `sheet:"accuracy,kinds=gauge"`
 	OxyClean   Of[bool]                  `sheet:"oxygen_clean"`
@@ -63,4 +67,13 @@ type Layers struct {
 	Reinforcement Of[string] `sheet:"reinforcement"`
 	Cover         Of[string] `sheet:"cover"`
 	Verified      Of[string] `sheet:"verified"` // how the alloy was verified; papers alone are a question
+}
+
+// Lay is how a hose is laid, from which its bend radius follows.
+type Lay struct {
+	Form    Of[string]       `sheet:"form,required,words=straight|u|quarter|offset"`
+	Spacing Of[units.Length] `sheet:"spacing"` // between the two ends of a U
+	Offset  Of[units.Length] `sheet:"offset"`  // sideways step between parallel ends
+	Span    Of[units.Length] `sheet:"span"`    // along, between parallel ends
+	Moves   Of[bool]         `sheet:"moves"`
 }
