@@ -60,6 +60,16 @@ func shown(key, text string) string {
 		return time.Unix(n*24*60*60, 0).UTC().Format(time.DateOnly)
 	case "_ohm":
 		return fmt.Sprintf("%d ohm", n)
+	case "_mmps":
+		return fmt.Sprintf("%.3g m/s", float64(n)/1000)
+	case "_mm2ps":
+		return fmt.Sprintf("%.3g m2/s", float64(n)/1e6)
+	case "_ms":
+		return fmt.Sprintf("%.3g s", float64(n)/1000)
+	case "_n":
+		return fmt.Sprintf("%d N", n)
+	case "_minutes":
+		return fmt.Sprintf("%d min", n)
 	case "_permille":
 		if strings.HasSuffix(key, "_ratio_permille") {
 			return fmt.Sprintf("%.1f", float64(n)/1000)

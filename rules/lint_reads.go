@@ -13,13 +13,14 @@ import (
 // use is what a rule reads: collections by name, and facts by path.
 type use struct {
 	collections []string
-	facts       map[string]int // path to the first row
+	ranges      map[ast.Var][]string // collections a variable runs over
+	facts       map[string]int       // path to the first row
 }
 
 // reads checks the facts a rule reads against what it says of itself. The compiler does not see into the arguments of
 // functions, where a misspelt fact is silently undefined: names are checked here too.
 func (l *lint) reads() {
-	u := &use{facts: map[string]int{}}
+	u := &use{facts: map[string]int{}, ranges: ranges(l.mod)}
 	u.collections = []string{l.rule.Subject} // first: other collections have facts of the same name
 	refs(l.mod, func(r ast.Ref, _ int) { u.collection(r) })
 	refs(l.mod, func(r ast.Ref, row int) { l.fact(u, r, row) })
@@ -53,9 +54,15 @@ func (l *lint) fact(u *use, r ast.Ref, row int) {
 
 // byName notes the facts of the subject that are read as h[name], with the name as a string elsewhere in the rule.
 func (l *lint) byName(u *use) {
+	plain := map[*ast.Term]bool{} // keys of a reference, read in its place
+	refs(l.mod, func(r ast.Ref, _ int) {
+		for _, t := range r {
+			plain[t] = true
+		}
+	})
 	for _, r := range l.mod.Rules {
 		ast.WalkTerms(r, func(t *ast.Term) bool {
-			if s, ok := t.Value.(ast.String); ok && t.Location != nil {
+			if s, ok := t.Value.(ast.String); ok && t.Location != nil && !plain[t] {
 				if f, ok := facts.Find(l.rule.Subject, string(s)); ok && f.Optional && u.facts[f.Path] == 0 {
 					u.facts[f.Path] = t.Location.Row
 				}
@@ -68,10 +75,13 @@ func (l *lint) byName(u *use) {
 // find gives the fact that the first plain key of a reference names. No name means that it reads none.
 func (u *use) find(r ast.Ref) (f facts.Fact, name string, ok bool) {
 	v, isVar := r[0].Value.(ast.Var)
-	if !isVar || len(r) < 2 || strings.HasPrefix(string(v), "_") || v == "data" || v == "internal" {
+	if !isVar || len(r) < 2 || ast.BuiltinMap[r.String()] != nil || strings.HasPrefix(string(v), "_") || v == "data" || v == "internal" {
 		return f, "", false
 	}
 	key, among := 1, u.collections
+	if over := u.ranges[v]; len(over) > 0 {
+		among = over
+	}
 	if r[0].Equal(ast.InputRootDocument) {
 		key, among = 2, among[:0:0]
 		if s, ok := r[1].Value.(ast.String); ok {

@@ -30,13 +30,6 @@ func TestPagesAreFresh(t *testing.T) {
 	}
 }
 
-// severityWords say what a finding of that severity does to the line.
-var severityWords = map[string]string{
-	"stop":      "The line is unfit.",
-	"condition": "The line may be used once the condition is met.",
-	"note":      "The line is judged as before; whoever uses it should know.",
-}
-
 func page(l *lint, example string) string {
 	r, b := l.rule, &strings.Builder{}
 	fmt.Fprintf(b, "# %s\n\n`%s` · %s. %s\n\n%s\n", r.Title, r.ID, r.Severity, severityWords[r.Severity], r.Description)

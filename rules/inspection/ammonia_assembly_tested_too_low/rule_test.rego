@@ -1,0 +1,64 @@
+package rules.inspection.ammonia_assembly_tested_too_low_test
+
+import data.rules.inspection.ammonia_assembly_tested_too_low
+
+# 29 CFR 1910.111(b)(8)(ii), CFR 2015 annual edition (published): able to stand 500 psig = 3447.4 kPa.
+_it(more) := object.union({"id": "H1", "carries_ammonia": true}, more)
+
+_found(more) := object.union({"subject": "H1", "part": "H1", "have_kpa": 3446, "need_kpa": 3447}, more)
+
+_law := {"regimes": ["29 CFR 1910.111"]}
+
+_cases := {
+	"one below": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3446})],
+		"want": {_found({})},
+	},
+	"at the limit": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3447})],
+		"want": set(),
+	},
+	"above": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3448})],
+		"want": set(),
+	},
+	"unknown": {
+		"line": _law,
+		"given": [_it({})],
+		"want": set(),
+	},
+	"another law": {
+		"line": {"regimes": ["ADR"]},
+		"given": [_it({"test_pressure_kpa": 3446})],
+		"want": set(),
+	},
+	"no law": {
+		"line": {"regimes": []},
+		"given": [_it({"test_pressure_kpa": 3446})],
+		"want": set(),
+	},
+	"two hoses, one short": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3447}), _it({"test_pressure_kpa": 3445, "id": "H2"})],
+		"want": {_found({"subject": "H2", "part": "H2", "have_kpa": 3445})},
+	},
+	"one law of two": {
+		"line": {"regimes": ["ADR", "29 CFR 1910.111"]},
+		"given": [_it({"test_pressure_kpa": 3446})],
+		"want": {_found({})},
+	},
+	"out of scope": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3446, "carries_ammonia": false})],
+		"want": set(),
+	},
+}
+
+test_report[note] if {
+	some note, tc in _cases
+	got := ammonia_assembly_tested_too_low.report with input as {"line": tc.line, "hoses": tc.given}
+	got == tc.want
+}
