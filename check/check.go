@@ -59,6 +59,9 @@ func (e *Engine) facts(s *sheet.Line) (*resolve.Line, *facts.Facts, error) {
 		return nil, nil, err
 	}
 	f, err := facts.Build(line, e.o.Catalog)
+	if err == nil {
+		f.Line.Unruled = e.unruled(line, f.Line.Regimes)
+	}
 	return line, f, err
 }
 

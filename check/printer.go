@@ -2,8 +2,10 @@ package check
 
 import (
 	"fmt"
+	"maps"
 	"math"
 	"regexp"
+	"slices"
 	"strings"
 	"time"
 
@@ -124,7 +126,8 @@ func (p *printer) pressure(g units.GaugePressure) string {
 
 // compare fills need, have and margin from the pair of numbers a rule reports.
 func (p *printer) compare(out *report.Finding, x decide.Finding) {
-	for key, have := range x.Numbers {
+	for _, key := range slices.Sorted(maps.Keys(x.Numbers)) {
+		have := x.Numbers[key]
 		unit, ok := strings.CutPrefix(key, "have_")
 		need, both := x.Numbers["need_"+unit]
 		if !ok || !both {
@@ -181,8 +184,8 @@ func (p *printer) governing(f *facts.Facts) *report.Governing {
 	var worst *facts.Capacity
 	for i := range f.Capacities {
 		c := &f.Capacities[i]
-		if !c.RatedKPa.Known || !c.DemandKPa.Known {
-			continue
+		if !c.RatedKPa.Known || !c.DemandKPa.Known || c.What == "outlet class" {
+			continue // a cylinder is as a rule filled to the very class of its outlet
 		}
 		if worst == nil || c.RatedKPa.V-c.DemandKPa.V < worst.RatedKPa.V-worst.DemandKPa.V {
 			worst = c

@@ -84,7 +84,7 @@ func TestTraps(t *testing.T) {
 	t.Run("no fixed 600 and 150 psi in 154.500", func(t *testing.T) {
 		h := object{"rated_kpa": 500, "burst_kpa": 1600, "marked_pressure": true, "marked_year": true}
 		assert.NotContains(t, found(oil, demand(400, hose(h))), "pressure/burst_below_marine_law")
-		h["burst_kpa"] = 1594 // 4 x 400 psi-free kilopascal, less the rounding
+		h["burst_kpa"] = 1594 // below four times 400 kPa by more than rounding can hide
 		assert.Contains(t, found(oil, demand(400, hose(h))), "pressure/burst_below_marine_law")
 		given := demand(5000, hose(h))
 		assert.Contains(t, found(oil, given), "pressure/not_above_demand_by_marine_law", "equal is not above")

@@ -40,7 +40,8 @@ type Facts struct {
 type Line struct {
 	ID              string   `json:"id"`
 	AsOfDay         int64    `json:"as_of_day"`
-	Regimes         []string `json:"regimes"` // as printed, e.g. "29 CFR 1910.111", sorted
+	Regimes         []string `json:"regimes"`               // as printed, e.g. "29 CFR 1910.111", sorted
+	Unruled         []string `json:"regimes_without_rules"` // those that no rule and no legal bar is written for
 	Flammable       bool     `json:"carries_flammable"`
 	Toxic           bool     `json:"carries_toxic"`
 	Corrosive       bool     `json:"carries_corrosive"`
@@ -170,7 +171,7 @@ type Regulator struct {
 type Capacity struct {
 	ID        string `json:"id"`
 	Part      string `json:"part"`
-	What      string `json:"what"` // hose, end, seal, vessel, body, gauge
+	What      string `json:"what"` // hose, end, seal, vessel, body, gauge, outlet class
 	Case      string `json:"case"` // governing case
 	RatedKPa  Int    `json:"rated_kpa,omitzero" ask:"the working pressure at that temperature, stamped or certified"`
 	DemandKPa Int    `json:"demand_kpa,omitzero" ask:"the highest pressure the source can give"`

@@ -11,7 +11,7 @@ func (b *builder) line() {
 	s := b.l.Sheet
 	f := &b.f.Line
 	f.ID, f.AsOfDay = s.ID.V, int64(b.l.AsOf.Days)
-	f.Regimes = []string{}
+	f.Regimes, f.Unruled = []string{}, []string{}
 	for _, r := range s.Regimes {
 		f.Regimes = append(f.Regimes, r.V)
 	}

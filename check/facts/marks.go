@@ -5,6 +5,7 @@ import (
 	"slices"
 	"strings"
 
+	"lineworthy/check/measure"
 	"lineworthy/check/resolve"
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
@@ -120,10 +121,33 @@ func (b *builder) condition(p *resolve.Part, h *Hose) {
 	if s.Resistance.Set {
 		h.ResistanceOhm = b.keep(units.RoundUp(float64(s.Resistance.V)))
 	}
-	if s.Bend.Set {
-		h.BendMM = b.keep(units.MillimetreDown(s.Bend.V))
+	if radius, ok := bend(s); ok {
+		h.BendMM = b.keep(units.MillimetreDown(radius))
 	}
 	h.LeastBendMM = b.leastBend(p)
+}
+
+// straight stands for the radius of a hose laid without a bend.
+const straight units.Length = 1000
+
+// bend is the tightest of what is measured and what follows from how the hose is laid: a U of the spacing of its ends, an
+// offset as a beam held at both ends, which bends hardest at the fittings (plane geometry).
+func bend(s *sheet.Part) (units.Length, bool) {
+	radius, known := s.Bend.V, s.Bend.Set
+	laid, ok := units.Length(0), false
+	switch l := s.Lay; {
+	case l == nil:
+	case l.Form.V == "straight":
+		laid, ok = straight, true
+	case l.Form.V == "u" && l.Spacing.Set:
+		laid, ok = measure.UBendRadius(l.Spacing.V), true
+	case l.Form.V == "offset" && l.Offset.Set && l.Span.Set:
+		laid, ok = measure.BeamRadius(l.Span.V, l.Offset.V), true
+	}
+	if ok && (!known || laid < radius) {
+		return laid, true
+	}
+	return radius, known
 }
 
 // leastBend is the class's smallest bend radius for the size, else the one the maker states; of both the larger, unless

@@ -29,7 +29,7 @@ func validate(t require.TestingT, s *jsonschema.Schema, text []byte) error {
 }
 
 // one has one hose, one pair and one unknown, to be spoilt.
-const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,"regimes":[],"carries_flammable":false,` +
+const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,"regimes":[],"regimes_without_rules":[],"carries_flammable":false,` +
 	`"carries_toxic":false,"carries_corrosive":false,"carries_liquefied_gas":false,"hazard_in_reach":false,"pressurised":true,` +
 	`"attended":true,"passive_shutoff":false,"changed":false,"change_record":false,"change_temporary":false},"fluids":[],"hoses":[],` +
 	`"services":[],"parts":[],"regulators":[],"capacities":[{"id":"C1","part":"H1","what":"hose","case":"duty","rated_kpa":1600,` +

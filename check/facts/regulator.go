@@ -11,7 +11,7 @@ import (
 )
 
 // regulated is what pushes behind a regulator: its set pressure, its lock-up, and its failure wide open. A regulator is
-// not a protective device (ASME Section VIII Div. 1 UG-125(g) note, as reproduced in Wisconsin SPS 341 Appendix C; published).
+// not a protective device, and so a second one in series gets no credit against the first (ASME Section VIII Div. 1 UG-125(g) note, as reproduced in Wisconsin SPS 341 Appendix C; published).
 func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 	p := r.Parts[i]
 	var out []push
@@ -40,6 +40,10 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 func (b *builder) pumped(p *resolve.Part, up []push) []push {
 	var out []push
 	for _, u := range up {
+		if failure(u) {
+			out = append(out, u) // passes through; it is not added to a shut outlet, which is another event
+			continue
+		}
 		from := u.from
 		u.name, u.from, u.cause = "pump-shut-in", p.ID, fmt.Sprintf("%s against a closed outlet on top of %s", p.ID, u.cause)
 		if !p.Sheet.Shutoff.Set {

@@ -69,7 +69,7 @@ func (b *builder) back(r *resolve.Run) []push {
 	if v == nil || v.Sheet.Vent.V == "open" {
 		return nil
 	}
-	var out []push
+	out := b.standing(v)
 	for _, other := range b.l.Runs {
 		if other == r || other.Target != v {
 			continue

@@ -136,7 +136,7 @@ func cylinderOutlet(e *resolve.End) (item, bool) {
 	if n == nil || n.MaxBar == nil {
 		return item{}, false
 	}
-	return item{id: e.Owner + " " + e.Name, part: e.Owner, what: "end", have: units.GaugePressure(*n.MaxBar * 1e5)}, true
+	return item{id: e.Owner + " " + e.Name, part: e.Owner, what: "outlet class", have: units.GaugePressure(*n.MaxBar * 1e5)}, true
 }
 
 // atJoint is what pushes on the n-th joint: that at the inlet of the part behind it, else that at the far end.

@@ -46,8 +46,8 @@ func (b *builder) vapours(r *resolve.Run) []push {
 
 // inside is the pressure in a vessel: what its pad runs deliver, or none when it is open to the air.
 func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
-	var pushes []push
-	fed := false
+	pushes := b.standing(v)
+	fed := len(pushes) > 0
 	for _, pad := range b.l.Runs {
 		if pad == not || pad.Target != v {
 			continue
@@ -73,6 +73,14 @@ func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
 	return pushes
 }
 
+// standing is the pressure the sheet says a vessel has of itself, or gets from what the sheet leaves out.
+func (b *builder) standing(v *resolve.Vessel) []push {
+	if !v.Sheet.Pressure.Set {
+		return nil
+	}
+	return []push{{name: "duty", p: v.Sheet.Pressure.V.Gauge(b.l.Ambient), known: true, cause: "the pressure that stands in " + v.Key}}
+}
+
 // unfed is the pressure in a vessel that no run pushes anything into.
 func unfed(v *resolve.Vessel) push {
 	switch v.Sheet.Vent.V {
@@ -93,20 +101,21 @@ func (b *builder) warm(f *resolve.Fluid) *units.Temperature {
 	return f.Hottest
 }
 
-// vapour is the pressure the liquid's own vapour brings at the hottest. For a liquid that boils far above ambient the
-// catalog may hold no curve; then there is nothing to add.
+// vapour is the pressure the liquid's own vapour brings at the hottest.
 func (b *builder) vapour(f *resolve.Fluid) push {
 	p := push{name: "vapour-pressure", cause: "the vapour of " + f.Cat.Name + " at the hottest"}
 	if f.Hottest == nil {
 		p.why, p.ask = "how hot "+f.Cat.Name+" can get is not stated", "fluids."+f.Key+".temperature.highest"
 		return p
 	}
+	if f.Sheet != nil && f.Sheet.Vapour.Set {
+		b.rests(f.Key+" vapour pressure", "vapour pressure of "+f.Cat.Name+", "+f.Sheet.Vapour.Text, stated(f.Sheet.Evidence.V), f.Key)
+		p.p, p.known = f.Sheet.Vapour.V.Gauge(b.l.Ambient), true
+		return p
+	}
 	e := f.Props.VapourP
 	if e == nil {
-		if f.Cat.Form != "liquid" {
-			p.why, p.ask = "the catalog has no vapour pressure of "+f.Cat.Name, "a published vapour-pressure curve"
-		}
-		return p
+		return b.belowBoiling(f, p)
 	}
 	at, err := measure.VapourPressure(equation(e), *b.warm(f))
 	var out *measure.OutsideError
@@ -124,4 +133,20 @@ func (b *builder) vapour(f *resolve.Fluid) push {
 
 func equation(e *catalog.Equation) measure.Equation {
 	return measure.Equation{Name: e.Equation, C: e.C, From: units.Temperature(e.FromK), To: units.Temperature(e.ToK)}
+}
+
+// coolerBy is how far below its boiling point a liquid without a curve counts as bringing no pressure of its own: enough
+// for the spread of strengths and blends (practice).
+const coolerBy units.TemperatureDifference = 10
+
+// belowBoiling stands in for a vapour-pressure curve the catalog does not hold: a liquid well below its boiling point
+// pushes nothing, any other is not known.
+func (b *builder) belowBoiling(f *resolve.Fluid, p push) push {
+	boils := f.Props.Constants.BoilingPointK
+	if f.Cat.Form == "liquid" && boils != nil && b.warm(f).Plus(coolerBy) < units.Temperature(boils.Value) {
+		b.rests(f.Cat.ID+" boiling point", fmt.Sprintf("boiling point of %s, %.0f K", f.Cat.Name, boils.Value), boils.Origin, f.Key)
+		return p
+	}
+	p.why, p.ask = "the catalog has no vapour pressure of "+f.Cat.Name, "vapour_pressure of "+f.Key+" at its highest temperature, from its safety data sheet"
+	return p
 }

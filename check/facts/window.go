@@ -14,6 +14,9 @@ type Place struct {
 	From, To int
 }
 
+// Meets says whether two places share some of a run.
+func (p Place) Meets(q Place) bool { return p.Run == q.Run && p.From <= q.To && q.From <= p.To }
+
 // Strength is one thing that holds pressure, over all temperatures, with all that pushes on it. Why is not empty when
 // what it holds is not known at any temperature; Ask is who or what can tell.
 type Strength struct {

@@ -65,6 +65,7 @@ var valueTypes = map[reflect.Type]valueType{
 	reflect.TypeFor[units.Conductivity]():    of(units.ParseConductivity, "100 pS/m"),
 	reflect.TypeFor[units.Pressure]():        of(units.ParsePressure, "6 bar(g)"),
 	reflect.TypeFor[units.Area]():            of(units.ParseArea, "50 mm2"),
+	reflect.TypeFor[units.Force]():           of(units.ParseForce, "2 kN"),
 	reflect.TypeFor[units.VolumeFlow]():      of(units.ParseVolumeFlow, "3 m3/h"),
 	reflect.TypeFor[units.Size]():            of(units.ParseSize, "DN 25"),
 	reflect.TypeFor[units.Months]():          of(units.ParseMonths, "12 months"),

@@ -59,8 +59,9 @@ type Fluid struct {
 	Dryness       Of[string]             `sheet:"dryness,words=dry|moist"`
 	OilFree       Of[bool]               `sheet:"oil_free"`
 	Conductivity  Of[units.Conductivity] `sheet:"conductivity"`
-	Evidence      Of[string]             `sheet:"evidence"`                  // document that states the conductivity
+	Evidence      Of[string]             `sheet:"evidence"`                  // document that states the conductivity and the vapour pressure
 	Zone          Of[string]             `sheet:"hazard_zone,words=A|B|C|D"` // of a toxic gas, 49 CFR 173.116
+	Vapour        Of[units.Pressure]     `sheet:"vapour_pressure"`           // at the highest temperature, from its safety data sheet
 }
 
 // Temperatures are the fluid's own extremes.
@@ -77,6 +78,7 @@ type Vessel struct {
 	Filled       Of[units.Fraction]    `sheet:"filled"`
 	Rated        Of[units.Pressure]    `sheet:"rated"`
 	TestPressure Of[units.Pressure]    `sheet:"test_pressure"`
+	Pressure     Of[units.Pressure]    `sheet:"pressure"` // highest pressure that stands in it by itself, or that others push into it
 	Evidence     Of[string]            `sheet:"evidence"`
 	Lowest       Of[units.Temperature] `sheet:"lowest"`
 	Highest      Of[units.Temperature] `sheet:"highest"`

@@ -75,5 +75,4 @@ type Lay struct {
 	Spacing Of[units.Length] `sheet:"spacing"` // between the two ends of a U
 	Offset  Of[units.Length] `sheet:"offset"`  // sideways step between parallel ends
 	Span    Of[units.Length] `sheet:"span"`    // along, between parallel ends
-	Moves   Of[bool]         `sheet:"moves"`
 }

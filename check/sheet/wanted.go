@@ -86,6 +86,7 @@ var exampleObjects = map[reflect.Type]string{
 	reflect.TypeFor[Temperatures](): "{normal: 20 °C, highest: 45 °C}",
 	reflect.TypeFor[Vessel]():       "{kind: tank, volume: 5 m3}",
 	reflect.TypeFor[Relief]():       "{set: 6 bar(g)}",
+	reflect.TypeFor[Lay]():          "{form: u, spacing: 600 mm}",
 	reflect.TypeFor[Contents]():     "{fluid: butanone}",
 	reflect.TypeFor[Run]():          "{carries: [product], source: {vessel: drum}, to: day-tank, parts: [{id: H1, kind: hose}]}",
 	reflect.TypeFor[Source]():       "{vessel: drum}",

@@ -5,6 +5,7 @@ import (
 	"image/color"
 	"math"
 	"slices"
+	"strconv"
 	"strings"
 
 	"gonum.org/v1/plot"
@@ -28,7 +29,7 @@ var (
 	unknown  = draw.LineStyle{Color: black, Width: 2.2, Dashes: []vg.Length{2, 3}}
 	vapour   = []draw.LineStyle{{Color: black, Width: 1, Dashes: []vg.Length{9, 3, 2, 3}}, {Color: black, Width: 1, Dashes: []vg.Length{5, 2}}, {Color: black, Width: 1, Dashes: []vg.Length{2, 2}}}
 	helpLine = draw.LineStyle{Color: color.Gray{170}, Width: 0.4}
-	shapes   = []draw.GlyphDrawer{draw.RingGlyph{}, draw.SquareGlyph{}, draw.TriangleGlyph{}, draw.CrossGlyph{}, draw.PlusGlyph{}, draw.BoxGlyph{}, draw.PyramidGlyph{}}
+	shapes   = []draw.GlyphDrawer{draw.RingGlyph{}, draw.SquareGlyph{}, draw.TriangleGlyph{}, draw.CrossGlyph{}, draw.PlusGlyph{}}
 )
 
 // entry is one row of the key below the plot.
@@ -89,12 +90,27 @@ func (f *figure) frame() {
 	p.X.Label.Text, p.Y.Label.Text = "Temperature, "+f.r.Units.Temperature, "Pressure, "+f.r.Units.Pressure
 	for _, a := range []*plot.Axis{&p.X, &p.Y} {
 		a.Label.TextStyle.Font, a.Tick.Label.Font = sans, sans
-		a.Label.TextStyle.Font.Size = 11
+		a.Label.TextStyle.Font.Size, a.Tick.Marker = 11, plot.TickerFunc(ticks)
 	}
 	p.X.Min, p.X.Max, p.Y.Min, p.Y.Max = f.xMin, f.xMax, 0, f.yMax
 	grid := plotter.NewGrid()
 	grid.Horizontal, grid.Vertical = helpLine, helpLine
 	p.Add(grid)
+}
+
+// ticks labels about eight round values.
+func ticks(lo, hi float64) (out []plot.Tick) {
+	step := math.Pow(10, math.Floor(math.Log10((hi-lo)/4)))
+	for _, m := range []float64{1, 2, 5, 10} {
+		if (hi-lo)/(step*m) <= 9 {
+			step *= m
+			break
+		}
+	}
+	for i := math.Ceil(lo / step); i*step <= hi+step/1e6; i++ {
+		out = append(out, plot.Tick{Value: i * step, Label: strconv.FormatFloat(math.Round(i*step*1e6)/1e6+0, 'f', -1, 64)}) // +0: no minus before a zero
+	}
+	return out
 }
 
 func scopeName(r *Result, s Scope) string {

@@ -19,6 +19,9 @@ func (f *figure) vapours() {
 		}
 		pts := f.vapourTrace(v)
 		if len(pts) < 2 {
+			if v.BoilsC != nil && f.x(*v.BoilsC) > f.xMax {
+				f.key = append(f.key, entry{text: "The vapour pressure of " + v.Fluid + " is below that of the air here: it boils at " + v.BoilsAt + "."})
+			}
 			continue
 		}
 		style := vapour[n%len(vapour)]
@@ -44,32 +47,48 @@ func (f *figure) vapourTrace(v Vapour) (out plotter.XYs) {
 	return out
 }
 
+// cell is a small field of the picture: the numbers of the points in it are written side by side.
+type cell struct{ x, y int }
+
+const across, upward = 40, 32 // cells
+
 // points draws each case with a shape and a number; the key names them. What is off the scale stands at the top.
 func (f *figure) points() {
-	at := map[[2]int][]string{}
-	var order [][2]int
+	numbers := map[cell][]string{}
+	var order []cell
+	first := map[cell]float64{}
 	for i, p := range f.s.Points {
-		x, y := f.x(p.C), f.y(p.KPa)
-		off := y > f.yMax
-		st := draw.GlyphStyle{Color: black, Radius: 4, Shape: shapes[i%len(shapes)]}
-		if p.duty {
-			st.Shape = draw.CircleGlyph{}
-		}
-		if off {
-			y, st.Shape = 0.975*f.yMax, draw.PyramidGlyph{}
-		}
+		x, y := f.x(p.C), min(f.y(p.KPa), 0.975*f.yMax)
+		st := f.shape(i, p)
 		f.glyph(x, y, st)
-		cell := [2]int{int(40 * (x - f.xMin) / (f.xMax - f.xMin)), int(32 * y / f.yMax)}
-		if _, ok := at[cell]; !ok {
-			order = append(order, cell)
+		at := cell{int(across * (x - f.xMin) / (f.xMax - f.xMin)), int(upward * y / f.yMax)}
+		if _, ok := numbers[at]; !ok {
+			order, first[at] = append(order, at), x
 		}
-		at[cell] = append(at[cell], fmt.Sprint(i+1))
-		f.key = append(f.key, entry{glyph: &st, text: fmt.Sprintf("%d  %s", i+1, f.caseText(p, off))})
+		numbers[at] = append(numbers[at], fmt.Sprint(i+1))
+		f.key = append(f.key, entry{glyph: &st, text: fmt.Sprintf("%d  %s", i+1, f.caseText(p))})
 	}
-	for _, cell := range order {
-		f.label(f.xMin+(float64(cell[0])+0.5)/40*(f.xMax-f.xMin)+0.018*(f.xMax-f.xMin), (float64(cell[1])+0.5)/32*f.yMax, strings.Join(at[cell], ", "), f.style(8))
+	for _, at := range order {
+		f.label(first[at]+0.009*(f.xMax-f.xMin), (float64(at.y)+0.5)/upward*f.yMax, strings.Join(numbers[at], ", "), f.style(8))
 	}
 }
+
+// shape is open for what is held and solid for the rest: a disc for the duty, a square for what is not held, and a
+// pyramid for what lies above the picture.
+func (f *figure) shape(i int, p Point) draw.GlyphStyle {
+	st := draw.GlyphStyle{Color: black, Radius: 4, Shape: shapes[i%len(shapes)]}
+	switch {
+	case f.off(p):
+		st.Shape, st.Radius = draw.PyramidGlyph{}, 5
+	case p.Held == "no":
+		st.Shape = draw.BoxGlyph{}
+	case p.duty:
+		st.Shape = draw.CircleGlyph{}
+	}
+	return st
+}
+
+func (f *figure) off(p Point) bool { return f.y(p.KPa) > f.yMax }
 
 func (f *figure) glyph(x, y float64, st draw.GlyphStyle) {
 	if s, err := plotter.NewScatter(plotter.XYs{{X: x, Y: y}}); err == nil {
@@ -78,19 +97,19 @@ func (f *figure) glyph(x, y float64, st draw.GlyphStyle) {
 	}
 }
 
-func (f *figure) caseText(p Point, off bool) string {
+func (f *figure) caseText(p Point) string {
 	text := p.Case + ", " + p.Text
 	if f.s.Kind == "line" {
 		text = p.Run + ": " + text
 	}
 	text += ": " + heldWords[p.Held]
 	if p.Least != "" {
-		text += " by " + p.Least
+		text += "; least to spare " + p.Least
 	}
 	if p.Margin != "" {
-		text += ", margin " + p.Margin
+		text += ", " + p.Margin
 	}
-	if off {
+	if f.off(p) {
 		text += " (off the scale)"
 	}
 	return text
@@ -131,6 +150,6 @@ func (f *figure) paint(c vg.CanvasSizer) {
 		if e.glyph != nil {
 			dc.DrawGlyph(*e.glyph, vg.Point{X: 41, Y: y})
 		}
-		dc.FillText(f.style(9), vg.Point{X: 68, Y: y}, e.text)
+		dc.FillText(f.style(9), vg.Point{X: 68, Y: y + 1.5}, e.text)
 	}
 }

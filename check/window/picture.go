@@ -5,6 +5,9 @@ import (
 	"encoding/xml"
 	"fmt"
 	"hash/crc32"
+	"image"
+	"image/draw"
+	"image/png"
 	"io"
 	"strings"
 
@@ -51,7 +54,10 @@ func PNG(w io.Writer, r *Result) error {
 	c := vgimg.NewWith(vgimg.UseWH(pictureWidth, f.height()), vgimg.UseDPI(dpi))
 	f.paint(c)
 	var b bytes.Buffer
-	if _, err := (vgimg.PngCanvas{Canvas: c}).WriteTo(&b); err != nil {
+	from := c.Image()
+	grey := image.NewGray(from.Bounds()) // a quarter of the bytes, and nothing in the picture is in colour
+	draw.Draw(grey, grey.Bounds(), from, image.Point{}, draw.Src)
+	if err := png.Encode(&b, grey); err != nil {
 		return err
 	}
 	raw := b.Bytes()

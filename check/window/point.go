@@ -2,6 +2,7 @@ package window
 
 import (
 	"fmt"
+	"slices"
 
 	"lineworthy/check"
 	"lineworthy/check/facts"
@@ -29,6 +30,9 @@ func (d *drawer) points(a area, items []facts.Strength) []Point {
 			d.against(&out[i], s, p)
 		}
 	}
+	for i := range out {
+		out[i].warm(a.bounds(d.w))
+	}
 	out = append(out, d.trapped(a)...)
 	for i := range out {
 		out[i].Text = d.show.Pressure(units.GaugePressure(out[i].KPa*1e3)) + " at " + d.show.Degrees(units.Celsius(out[i].C))
@@ -39,6 +43,7 @@ func (d *drawer) points(a area, items []facts.Strength) []Point {
 // against puts the case beside one thing that it reaches, and keeps the one with the least to spare.
 func (d *drawer) against(p *Point, s facts.Strength, push facts.Push) {
 	have, known := s.Known(*s.Hot)
+	p.reaches = append(p.reaches, s.Places...)
 	p.KPa, p.C = max(p.KPa, tidy(float64(push.P)/1e3)), max(p.C, clean(s.Hot.Celsius()))
 	if !known {
 		if p.Held == "yes" {
@@ -54,6 +59,19 @@ func (d *drawer) against(p *Point, s facts.Strength, push facts.Push) {
 	if (p.Margin == "" || spare < p.spare) && !(p.Held == "not-known" && held == "yes") {
 		p.Held, p.Least, p.HaveKPa, p.spare = held, name(s), tidy(float64(have)/1e3), spare
 		p.Margin = d.show.Difference(spare)
+	}
+}
+
+// warm looks whether all that the case reaches may be so hot.
+func (p *Point) warm(bounds []facts.Bounds) {
+	for _, b := range bounds {
+		if !slices.ContainsFunc(p.reaches, b.Place.Meets) {
+			continue
+		}
+		if t := units.Celsius(p.C); b.High != nil && t > *b.High+1e-9 || b.Low != nil && t < *b.Low-1e-9 {
+			p.Held, p.Least, p.Margin, p.HaveKPa = "no", limitName(b)+" outside its temperatures", "", 0
+			return
+		}
 	}
 }
 

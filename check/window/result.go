@@ -1,6 +1,7 @@
 package window
 
 import (
+	"lineworthy/check/facts"
 	"lineworthy/check/report"
 	"lineworthy/check/units"
 )
@@ -86,6 +87,7 @@ type Point struct {
 	Margin  string  `json:"margin,omitempty"`
 	duty    bool
 	spare   units.PressureDifference
+	reaches []facts.Place
 }
 
 // Unknown is a thing whose limit is not known, or a case whose pressure is not.
@@ -115,6 +117,7 @@ type Vapour struct {
 	FromC   float64  `json:"from_c"` // what the equation is good for
 	ToC     float64  `json:"to_c"`
 	Points  []XY     `json:"points"`
+	Rows    []Row    `json:"rows"` // at round temperatures and where the line works, in the units of the sheet
 	at      func(c float64) (float64, bool)
 }
 
@@ -123,6 +126,12 @@ type VapourAt struct {
 	Fluid string  `json:"fluid"`
 	C     float64 `json:"temperature_c"`
 	Text  string  `json:"text"`
+}
+
+// Row is one line of a printed curve.
+type Row struct {
+	Text  string `json:"temperature"`
+	Gauge string `json:"pressure"`
 }
 
 // XY is one point of a curve.

@@ -57,7 +57,7 @@ func (d *drawer) edges(s *Scope, items []facts.Strength, bounds []facts.Bounds) 
 		}
 	}
 	for _, b := range bounds {
-		by := b.Part + " (" + once(b.What) + ")"
+		by := limitName(b)
 		if b.Low != nil {
 			lows = append(lows, edge{clean(b.Low.Celsius()), by, true})
 		}
@@ -78,6 +78,8 @@ func (d *drawer) edges(s *Scope, items []facts.Strength, bounds []facts.Bounds) 
 	}
 	return lo, hi
 }
+
+func limitName(b facts.Bounds) string { return b.Part + " (" + once(b.What) + ")" }
 
 // once leaves out a word that only says the one before it again.
 func once(text string) string {

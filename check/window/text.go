@@ -3,8 +3,11 @@ package window
 import (
 	"fmt"
 	"io"
+	"math"
 	"strings"
 	"text/tabwriter"
+
+	"lineworthy/check/units"
 )
 
 // Text writes the region as tables for a terminal or a printer, the sections after the runs they belong to.
@@ -13,7 +16,7 @@ func Text(w io.Writer, r *Result) error {
 	p.say("ALLOWED PRESSURE AND TEMPERATURE  %s  %s", r.Line, r.Title)
 	p.say("Sheet %s. Inside the region every part holds the pressure at that temperature; above it and beside it at least one does not.", r.Sheet)
 	for _, s := range r.Scopes {
-		p.scope(s)
+		p.scope(s, len(r.Scopes) > 1 && s.Kind == "section")
 	}
 	p.vapours(r.Vapours)
 	p.say("\nCAUTION")
@@ -38,7 +41,7 @@ func (p *page) table(head string, rows [][]string) {
 	_ = t.Flush()
 }
 
-func (p *page) scope(s Scope) {
+func (p *page) scope(s Scope, brief bool) {
 	title := map[string]string{"line": "THE WHOLE LINE", "run": "RUN " + s.ID, "section": "SECTION " + s.ID}[s.Kind]
 	if s.Kind == "run" {
 		title += ": " + s.From + " to " + s.To
@@ -52,7 +55,7 @@ func (p *page) scope(s Scope) {
 		p.table("Temperature|Allowed up to|Just above|Weakest from here on", breakRows(s))
 	}
 	p.unknown(s)
-	p.points(s)
+	p.points(s, brief)
 	for _, m := range s.Curves {
 		p.say("  The vapour pressure of %s reaches the limit at %s.", m.Fluid, m.Text)
 	}
@@ -111,9 +114,13 @@ func (p *page) unknown(s Scope) {
 
 var heldWords = map[string]string{"yes": "held", "no": "NOT HELD", "not-known": "not known"}
 
-func (p *page) points(s Scope) {
+// points lists every case; of a section beside others only those that are not held, and the one with the least to spare.
+func (p *page) points(s Scope, brief bool) {
 	var rows [][]string
 	for _, x := range s.Points {
+		if brief && x.Held == "yes" && x.spare != leastSpare(s.Points) {
+			continue
+		}
 		name := x.Case
 		if s.Kind == "line" {
 			name = x.Run + ": " + name
@@ -125,22 +132,34 @@ func (p *page) points(s Scope) {
 	}
 }
 
-// suits shows only where the knowledge ends inside or near the region: the coldest three.
-func (p *page) suits(s Scope) {
-	for i, x := range s.Suits {
-		if i == 3 {
-			break
+func leastSpare(ps []Point) units.PressureDifference {
+	low := units.PressureDifference(math.Inf(1))
+	for _, p := range ps {
+		if p.Held == "yes" {
+			low = min(low, p.spare)
 		}
-		how := "suitable"
+	}
+	return low
+}
+
+// suits shows where the knowledge of material and fluid ends inside the region: no pressure makes up for that.
+func (p *page) suits(s Scope) {
+	var rows []string
+	for _, x := range s.Suits {
+		if s.Highest != nil && x.ToC != nil && *x.ToC >= s.Highest.C {
+			continue
+		}
+		how := "suitable up to "
 		switch {
 		case x.ToC == nil:
 			how = ""
 		case x.Limited:
 			how = "of limited use up to "
-		default:
-			how = "suitable up to "
 		}
-		p.say("  %s in %s: %s%s (%s)", x.Material, x.Fluid, how, x.Text, few(x.Parts))
+		rows = append(rows, "  - "+x.Material+" in "+x.Fluid+": "+how+x.Text+" ("+few(x.Parts)+")")
+	}
+	if len(rows) > 0 {
+		p.say("  Colder than the region ends what is known of materials:\n%s", strings.Join(rows, "\n"))
 	}
 }
 
@@ -153,5 +172,10 @@ func (p *page) vapours(vs []Vapour) {
 		if v.BoilsC != nil {
 			p.say("  It boils at %s at the air pressure of the place.", v.BoilsAt)
 		}
+		var rows [][]string
+		for _, x := range v.Rows {
+			rows = append(rows, []string{x.Text, x.Gauge})
+		}
+		p.table("Temperature|Vapour pressure", rows)
 	}
 }

@@ -37,7 +37,7 @@ const (
 
 func (d *drawer) vapour(f *resolve.Fluid, e *catalog.Equation) Vapour {
 	q := measure.Equation{Name: e.Equation, C: e.C, From: units.Temperature(e.FromK), To: units.Temperature(e.ToK)}
-	v := Vapour{Fluid: f.Cat.Name, FromC: clean(q.From.Celsius()), ToC: clean(q.To.Celsius()), Points: []XY{}}
+	v := Vapour{Fluid: f.Cat.Name, FromC: clean(q.From.Celsius()), ToC: clean(q.To.Celsius()), Points: []XY{}, Rows: []Row{}}
 	v.at = func(c float64) (float64, bool) {
 		p, err := measure.VapourPressure(q, units.Celsius(c))
 		p *= units.AbsolutePressure(1 / (1 - e.UnderstatesPct/100))
@@ -53,7 +53,31 @@ func (d *drawer) vapour(f *resolve.Fluid, e *catalog.Equation) Vapour {
 			v.Points = append(v.Points, XY{c, tidy(p / 1e3)})
 		}
 	}
+	v.Rows = d.vapourRows(f, v)
 	return v
+}
+
+// vapourRows are every 20 K from the coldest to well above the hottest, and the stated temperatures of the fluid.
+func (d *drawer) vapourRows(f *resolve.Fluid, v Vapour) []Row {
+	var cs []float64
+	for _, t := range []*units.Temperature{f.Lowest, f.Hottest} {
+		if t != nil {
+			cs = append(cs, clean(t.Celsius()))
+		}
+	}
+	if len(cs) == 0 {
+		return []Row{}
+	}
+	for c := math.Ceil(slices.Min(cs)/20) * 20; c <= slices.Max(cs)+40; c += 20 {
+		cs = append(cs, c)
+	}
+	out := []Row{}
+	for _, c := range within(cs, v.FromC, v.ToC) {
+		if p, ok := v.at(c); ok {
+			out = append(out, Row{d.show.Degrees(units.Celsius(c)), d.show.Pressure(units.GaugePressure(p))})
+		}
+	}
+	return out
 }
 
 // meetings are where the vapour pressure of a liquid grows beyond what is allowed, within the region.

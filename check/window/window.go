@@ -77,7 +77,7 @@ func section(r *resolve.Run, from, to string, lo, hi int) area {
 
 // has says whether something at the place belongs to the area.
 func (a area) has(p facts.Place) bool {
-	return a.run == nil || p.Run == a.run.Key && p.From <= a.hi && p.To >= a.lo
+	return a.run == nil || p.Meets(facts.Place{Run: a.run.Key, From: a.lo, To: a.hi})
 }
 
 func (a area) hasAny(ps []facts.Place) bool { return slices.ContainsFunc(ps, a.has) }

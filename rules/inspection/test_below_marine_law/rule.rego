@@ -19,10 +19,6 @@
 #       edition: "CFR 2015 annual edition"
 #       clause: "(c)(1), (c)(4)"
 #       standing: published
-#     - document: 33 CFR 154.500
-#       edition: "CFR 2015 annual edition"
-#       clause: "whole section"
-#       standing: published
 #     - document: 46 CFR 151.04-5
 #       edition: "CFR 2015 annual edition"
 #       clause: "(j)"

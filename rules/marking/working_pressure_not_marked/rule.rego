@@ -1,8 +1,8 @@
 # METADATA
 # title: The working pressure is not marked on a hose
 # description: |
-#   Without the figure on the hose nobody can check at the line that the right one is coupled. Where
-#   ammonia law applies, its own rule speaks.
+#   Without the figure on the hose nobody can check at the line that the right one is coupled. Where a
+#   law asks for the mark, its own rule speaks.
 # schemas:
 #   - input: schema.facts
 # custom:
@@ -31,10 +31,21 @@ report contains {"subject": h.id, "part": h.id} if {
 	some h in input.hoses
 	h.marks_stated
 	h.marked_pressure == false
-	not _under_ammonia_law(h)
+	not _law_speaks(h)
 }
 
-_under_ammonia_law(h) if {
+_law_speaks(h) if {
 	h.carries_ammonia
 	"29 CFR 1910.111" in input.line.regimes
+}
+
+_law_speaks(h) if {
+	h.carries_liquefied_gas
+	some law in {"33 CFR 127.1102", "49 CFR 180.416"}
+	law in input.line.regimes
+}
+
+_law_speaks(_) if {
+	some law in {"33 CFR 154.500", "46 CFR 153.940", "46 CFR 38.15-5"}
+	law in input.line.regimes
 }

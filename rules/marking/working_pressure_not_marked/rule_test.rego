@@ -4,7 +4,7 @@ import data.rules.marking.working_pressure_not_marked
 
 # 49 CFR 180.416(b), CFR 2015 annual edition (published), for road delivery hoses; elsewhere practice.
 _hose(more) := object.union(
-	{"id": "H1", "marks_stated": true, "carries_ammonia": false},
+	{"id": "H1", "marks_stated": true, "carries_ammonia": false, "carries_liquefied_gas": false},
 	more,
 )
 
@@ -44,6 +44,46 @@ _cases := {
 	"no ammonia, that law named": {
 		"line": {"regimes": ["29 CFR 1910.111"]},
 		"given": [_hose({"marked_pressure": false})],
+		"want": {_found},
+	},
+	"under 33 CFR 154.500, which has its own rule": {
+		"line": {"regimes": ["33 CFR 154.500"]},
+		"given": [_hose({"marked_pressure": false})],
+		"want": set(),
+	},
+	"under 46 CFR 153.940, which has its own rule": {
+		"line": {"regimes": ["46 CFR 153.940"]},
+		"given": [_hose({"marked_pressure": false})],
+		"want": set(),
+	},
+	"under 46 CFR 38.15-5, which has its own rule": {
+		"line": {"regimes": ["46 CFR 38.15-5"]},
+		"given": [_hose({"marked_pressure": false})],
+		"want": set(),
+	},
+	"liquefied gas under 33 CFR 127.1102, which has its own rule": {
+		"line": {"regimes": ["33 CFR 127.1102"]},
+		"given": [_hose({"marked_pressure": false, "carries_liquefied_gas": true})],
+		"want": set(),
+	},
+	"no liquefied gas under 33 CFR 127.1102": {
+		"line": {"regimes": ["33 CFR 127.1102"]},
+		"given": [_hose({"marked_pressure": false})],
+		"want": {_found},
+	},
+	"liquefied gas under 49 CFR 180.416, which has its own rule": {
+		"line": {"regimes": ["49 CFR 180.416"]},
+		"given": [_hose({"marked_pressure": false, "carries_liquefied_gas": true})],
+		"want": set(),
+	},
+	"no liquefied gas under 49 CFR 180.416": {
+		"line": {"regimes": ["49 CFR 180.416"]},
+		"given": [_hose({"marked_pressure": false})],
+		"want": {_found},
+	},
+	"liquefied gas under no law": {
+		"line": {"regimes": []},
+		"given": [_hose({"marked_pressure": false, "carries_liquefied_gas": true})],
 		"want": {_found},
 	},
 	"the second of two": {
