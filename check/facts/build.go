@@ -18,8 +18,12 @@ type builder struct {
 	values map[string]*Value
 	stages map[*resolve.Run]*passage
 	made   map[*resolve.Part][]item
-	rings  rings
-	err    error
+	spots  map[spot][]push
+	// settled is set when all passages are walked.
+	settled bool
+	paired  map[string]bool // ids of pairs filed
+	rings   rings
+	err     error
 }
 
 // Build works out the facts of a resolved line. The error is a fault of the catalog or of the tool, never missing
@@ -27,7 +31,7 @@ type builder struct {
 func Build(l *resolve.Line, c *catalog.Catalog) (*Facts, error) {
 	b := &builder{
 		l: l, c: c, f: &Facts{Schema: Schema, Values: []Value{}, Unknowns: []Unknown{}}, why: map[[2]string]Unknown{},
-		values: map[string]*Value{}, stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{},
+		values: map[string]*Value{}, stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{}, spots: map[spot][]push{}, paired: map[string]bool{},
 	}
 	for _, fill := range []func(){
 		b.line, b.fluids, b.allCases, b.hoses, b.parts, b.regulators, b.capacities, b.limits, b.joints, b.pairs, b.meetings, b.points,
@@ -75,6 +79,16 @@ func (b *builder) rests(id, what string, o catalog.Origin, part string) {
 		b.values[id] = v
 	}
 	v.Used = append(v.Used, part)
+}
+
+// again notes a further part that rests on a value already recorded, so that its words need not be made once more.
+func (b *builder) again(id, part string) bool {
+	v := b.values[id]
+	if v == nil {
+		return false
+	}
+	v.Used = append(v.Used, part)
+	return true
 }
 
 // keep stores the first error and gives the number as known when there was none.

@@ -45,24 +45,32 @@ var failures = []string{"regulator-failed-open", "heated-vessel"}
 
 // hold files the item against the highest push of each event, and once more where a push of the event is not known.
 func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
-	b.holdEvent(it, it.id, slices.DeleteFunc(slices.Clone(pushes), failure), top)
+	b.holdEvent(it, it.id, "", pushes, top)
 	for _, event := range failures {
-		b.holdEvent(it, it.id+" in "+event, slices.DeleteFunc(slices.Clone(pushes), func(p push) bool { return p.name != event }), top)
+		if slices.ContainsFunc(pushes, func(p push) bool { return p.name == event }) {
+			b.holdEvent(it, it.id+" in "+event, event, pushes, top)
+		}
 	}
 }
 
 func failure(p push) bool { return slices.Contains(failures, p.name) }
 
-func (b *builder) holdEvent(it item, id string, pushes []push, top *units.Temperature) {
-	var worst, missing *push
+// of picks the pushes of one event: the highest that is known, and the last that is not. No event is ordinary operation.
+func of(event string, pushes []push) (worst, missing *push) {
 	for i := range pushes {
 		switch p := &pushes[i]; {
+		case event == "" && failure(*p) || event != "" && p.name != event:
 		case !p.known:
 			missing = p
 		case worst == nil || p.p > worst.p:
 			worst = p
 		}
 	}
+	return worst, missing
+}
+
+func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units.Temperature) {
+	worst, missing := of(event, pushes)
 	if worst != nil {
 		c := b.capacity(it, id, top)
 		c.Case, c.DemandKPa = worst.name, b.kpaUp(max(worst.p, 0))

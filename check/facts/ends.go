@@ -35,7 +35,9 @@ func (b *builder) endItem(e *resolve.End, t units.Temperature) (item, bool) {
 		if p := units.GaugePressure(at); i == 0 || p < low {
 			low = p
 		}
-		b.rests(fmt.Sprintf("%s %s %s rating", e.Family.ID, row.Class, row.Group), ratingName(e.Family, row), row.Origin, e.Owner)
+		if id := e.Family.ID + " " + row.Class + " " + row.Group + " rating"; !b.again(id, e.Owner) {
+			b.rests(id, ratingName(e.Family, row), row.Origin, e.Owner)
+		}
 	}
 	it.have = low
 	return it, true
@@ -115,8 +117,8 @@ func sizeIn(sizes []string, e *resolve.End) bool {
 		return false
 	}
 	for _, s := range sizes {
-		at, err := units.ParseSize(s)
-		if err != nil {
+		at, ok := sizeOf(s)
+		if !ok {
 			continue
 		}
 		if same, known := units.Same(at, e.Sheet.Size.V); same && known {

@@ -82,8 +82,8 @@ func ratingFor(r *catalog.Rating, p *resolve.Part) (float64, string) {
 		return 0, "the size of " + p.ID + " is not stated"
 	}
 	for _, row := range r.Sizes {
-		size, err := units.ParseSize(row.Size)
-		if err != nil {
+		size, ok := sizeOf(row.Size)
+		if !ok {
 			continue
 		}
 		if same, known := units.Same(size, p.Sheet.Size.V); same && known {
@@ -163,8 +163,8 @@ func sized(t *catalog.BySize, size units.Size) (float64, bool) {
 		return 0, false
 	}
 	for _, row := range t.Sizes {
-		at, err := units.ParseSize(row.Size)
-		if err != nil {
+		at, ok := sizeOf(row.Size)
+		if !ok {
 			continue
 		}
 		if same, known := units.Same(at, size); same && known {

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"slices"
 	"strings"
+	"sync"
 
 	"lineworthy/catalog"
 	"lineworthy/check/resolve"
@@ -193,14 +194,32 @@ func (b *builder) class(j *resolve.Joint) string {
 
 // classText makes "PN16", "PN 16" and "pn 16", or "Class 150" and "150", one.
 func classText(s string) string {
-	s = strings.ToLower(strings.Join(strings.Fields(s), ""))
-	return strings.TrimPrefix(strings.TrimPrefix(s, "class"), "pn")
+	if got, ok := classTexts.Load(s); ok {
+		return got.(string)
+	}
+	got := strings.ToLower(strings.Join(strings.Fields(s), ""))
+	got = strings.TrimPrefix(strings.TrimPrefix(got, "class"), "pn")
+	classTexts.Store(s, got)
+	return got
+}
+
+// The catalog writes few classes and sizes, and each is read again and again.
+var classTexts, sizeTexts sync.Map
+
+// sizeOf reads a size of the catalog; false for one that is no size.
+func sizeOf(text string) (units.Size, bool) {
+	if got, ok := sizeTexts.Load(text); ok {
+		return got.(units.Size), got.(units.Size) != units.Size{}
+	}
+	size, _ := units.ParseSize(text)
+	sizeTexts.Store(text, size)
+	return size, size != units.Size{}
 }
 
 func drilling(e *resolve.End) *catalog.Drill {
 	for i, d := range e.Family.Drilling {
-		size, err := units.ParseSize(d.Size)
-		if err != nil || classText(d.Class) != classText(e.Sheet.Class.V) {
+		size, ok := sizeOf(d.Size)
+		if !ok || classText(d.Class) != classText(e.Sheet.Class.V) {
 			continue
 		}
 		if same, known := units.Same(size, e.Sheet.Size.V); same && known {

@@ -122,11 +122,15 @@ func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Ma
 	var low, high *units.Temperature
 	if m.LowestC != nil {
 		low = celsius(&m.LowestC.Value)
-		b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.LowestC.Origin, part)
+		if id := m.ID + " temperature"; !b.again(id, part) {
+			b.rests(id, "temperature range of "+m.Name+" ("+m.ID+")", m.LowestC.Origin, part)
+		}
 	}
 	if m.HighestC != nil {
 		high = celsius(&m.HighestC.Value)
-		b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
+		if id := m.ID + " temperature"; !b.again(id, part) {
+			b.rests(id, "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
+		}
 	}
 	b.limit(r, part, role+" "+m.ID, low, high, seal, "the maker's temperature range of "+m.ID)
 }

@@ -4,6 +4,7 @@ import (
 	"fmt"
 	"math"
 	"slices"
+	"strconv"
 
 	"lineworthy/catalog"
 	"lineworthy/check/resolve"
@@ -16,7 +17,7 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 		p.Material = c.material.ID
 		b.bars(c, f)
 	}
-	p.ID = fmt.Sprintf("%s %s %s in %s", c.part, c.layer, p.Material, f.Key)
+	p.ID = c.part + " " + c.layer + " " + p.Material + " in " + f.Key
 	if b.seen(p.ID) {
 		return
 	}
@@ -30,8 +31,10 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 	p.RowToCK = b.keep(units.CentikelvinDown(units.Celsius(row.ToC)))
 	switch row.Rating {
 	case "suitable", "limited":
-		name := fmt.Sprintf("%s in %s up to %g °C", c.material.ID, f.Cat.Name, row.ToC)
-		b.rests(name, name+": "+row.Rating, row.Origin, c.part)
+		name := c.material.ID + " in " + f.Cat.Name + " up to " + strconv.FormatFloat(row.ToC, 'g', -1, 64) + " °C"
+		if !b.again(name, c.part) {
+			b.rests(name, name+": "+row.Rating, row.Origin, c.part)
+		}
 		if row.Rating == "limited" {
 			b.f.Pairs.Limited = append(b.f.Pairs.Limited, p)
 			return
@@ -44,12 +47,9 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 
 // seen keeps a pair that two joints share from being filed twice.
 func (b *builder) seen(id string) bool {
-	for _, g := range [][]Pair{b.f.Pairs.Unsuitable, b.f.Pairs.Limited, b.f.Pairs.Suitable, b.f.Pairs.Unlisted} {
-		if slices.ContainsFunc(g, func(p Pair) bool { return p.ID == id }) {
-			return true
-		}
-	}
-	return false
+	was := b.paired[id]
+	b.paired[id] = true
+	return was
 }
 
 func (b *builder) pairAsk(c contact) string {

@@ -38,6 +38,7 @@ func (b *builder) allCases() {
 		b.report(r, b.stages[r].end, "destination", seen)
 		b.report(r, b.back(r), "destination", seen)
 	}
+	b.settled = true
 }
 
 // report lists each push once per run, at the first part it reaches; of several of one name the highest, or an unknown one.
@@ -78,24 +79,49 @@ func (b *builder) walk(r *resolve.Run) *passage {
 	return pass
 }
 
+// spot is a place in a run: before part at, behind it, or at the far end.
+type spot struct {
+	r      *resolve.Run
+	at     int
+	behind bool
+}
+
+// settle works out what pushes on a spot once; while the passages are still being walked nothing is kept.
+func (b *builder) settle(s spot, work func() []push) []push {
+	if got, ok := b.spots[s]; ok {
+		return got
+	}
+	got := work()
+	if b.settled {
+		b.spots[s] = got
+	}
+	return got
+}
+
 // at is what pushes on part i, from the source and back from the far end: a relief device that stays in open contact
-// with the part limits a failed regulator.
+// with the part limits a failed regulator. The result is shared and must not be changed.
 func (b *builder) at(r *resolve.Run, i int) []push {
-	return append(b.relieved(r, i, b.passage(r).in[i]), b.back(r)...)
+	return b.settle(spot{r, i, false}, func() []push {
+		return append(b.relieved(r, i, b.passage(r).in[i]), b.back(r)...)
+	})
 }
 
 // behind is what pushes on the outlet side of part i.
 func (b *builder) behind(r *resolve.Run, i int) []push {
 	pass := b.passage(r)
-	if i+1 < len(pass.in) {
-		return append(b.relieved(r, i, pass.in[i+1]), b.back(r)...)
+	if i+1 >= len(pass.in) {
+		return b.arriving(r)
 	}
-	return b.arriving(r)
+	return b.settle(spot{r, i, true}, func() []push {
+		return append(b.relieved(r, i, pass.in[i+1]), b.back(r)...)
+	})
 }
 
 // arriving is what pushes on the far end of the run.
 func (b *builder) arriving(r *resolve.Run) []push {
-	return append(b.relieved(r, len(r.Parts), b.passage(r).end), b.back(r)...)
+	return b.settle(spot{r, len(r.Parts), true}, func() []push {
+		return append(b.relieved(r, len(r.Parts), b.passage(r).end), b.back(r)...)
+	})
 }
 
 // hottest is the highest temperature the parts of a run can reach: of its fluids, and of the place.

@@ -7,7 +7,7 @@ func nitrogenPressure(k, rho float64) float64 {
 	return rho * nitrogenR * k * (1 + nitrogenResidual(k, rho).d)
 }
 
-// nitrogenSteps is a fixed count: guarded Newton steps from the ideal gas settle to the last digit in fewer.
+// nitrogenSteps is the most it takes: guarded Newton steps from the ideal gas settle to the last digit in fewer.
 const nitrogenSteps = 14
 
 // nitrogenDensity is in mol/m3 above the critical temperature, where one density belongs to each pressure.
@@ -25,6 +25,9 @@ func nitrogenDensity(k, pa float64) float64 {
 		next := rho - miss/(nitrogenR*k*(1+2*r.d+r.dd))
 		if !(next >= low && next <= high) {
 			next = (low + high) / 2
+		}
+		if math.Abs(next-rho) <= 1e-14*rho {
+			return next
 		}
 		rho = next
 	}
