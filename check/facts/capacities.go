@@ -17,7 +17,7 @@ type item struct {
 }
 
 func (b *builder) capacities() {
-	b.f.Capacities = []Capacity{}
+	b.f.Capacities = make([]Capacity, 0, 96)
 	for _, r := range b.l.Runs {
 		top := b.hottest(r)
 		for i, p := range r.Parts {

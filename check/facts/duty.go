@@ -1,39 +1,39 @@
 package facts
 
-import "lineworthy/check/resolve"
+import (
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
 
 // duty is the highest pressure at which a fluid is used in ordinary operation: behind the regulators, or from one end of
 // a run without any to the other. A cylinder's own pressure in front of its regulator is not use.
 func (b *builder) duty(f *resolve.Fluid) Int {
-	var ps []push
+	var top units.GaugePressure
+	found := false
 	for _, r := range b.l.Runs {
 		if !carries(r, f) {
 			continue
 		}
 		pass := b.passage(r)
-		ps = append(ps, pass.end...)
-		for _, in := range pass.in {
-			for _, p := range in {
-				if p.from != "" {
-					ps = append(ps, p)
+		for i := range len(pass.in) + 1 {
+			at, end := pass.end, i == len(pass.in)
+			if !end {
+				at = pass.in[i]
+			}
+			for j := range at {
+				if p := &at[j]; p.name == "duty" && (end || p.from != "") {
+					if !p.known {
+						return Int{}
+					}
+					top, found = max(top, p.p), true
 				}
 			}
 		}
 	}
-	top, found := push{}, false
-	for _, p := range ps {
-		if p.name != "duty" {
-			continue
-		}
-		if !p.known {
-			return Int{}
-		}
-		top, found = push{p: max(top.p, p.p)}, true
-	}
 	if !found {
 		return Int{}
 	}
-	return b.kpaUp(top.p)
+	return b.kpaUp(top)
 }
 
 func carries(r *resolve.Run, f *resolve.Fluid) bool {

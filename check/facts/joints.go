@@ -12,7 +12,7 @@ import (
 )
 
 func (b *builder) joints() {
-	b.f.Joints, b.f.Seals = []Joint{}, []Seal{}
+	b.f.Joints, b.f.Seals = make([]Joint, 0, 16), []Seal{}
 	for _, r := range b.l.Runs {
 		for _, j := range r.Joints {
 			b.f.Joints = append(b.f.Joints, b.joint(j))

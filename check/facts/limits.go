@@ -9,7 +9,7 @@ import (
 )
 
 func (b *builder) limits() {
-	b.f.Limits = []Limit{}
+	b.f.Limits = make([]Limit, 0, 64)
 	for _, r := range b.l.Runs {
 		for _, p := range r.Parts {
 			b.partLimits(p)

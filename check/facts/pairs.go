@@ -17,7 +17,7 @@ type contact struct {
 }
 
 func (b *builder) pairs() {
-	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: []Pair{}, Unlisted: []Pair{}}
+	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: make([]Pair, 0, 64), Unlisted: []Pair{}}
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
 		for _, c := range contacts(r) {

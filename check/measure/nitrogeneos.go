@@ -40,21 +40,51 @@ var nitrogenBells = []bellTerm{
 // residual is the residual Helmholtz energy over RT and its derivatives, each times delta or tau.
 type residual struct{ a, d, dd, t, dt float64 }
 
+// Every exponent of delta is a whole number up to 9, every exponent of tau a whole number of eighths up to 16, and every
+// cut-off exp(-delta^l) has l up to 4, so each is worked out once.
+const (
+	deltaPowers = 10
+	tauEighths  = 16*8 + 1
+	cutOffs     = 5
+)
+
+type nitrogenPowers struct {
+	delta [deltaPowers]float64
+	tau   [tauEighths]float64
+	cut   [cutOffs]float64 // 1 for l = 0
+}
+
+func (p *nitrogenPowers) fill(delta, tau float64) {
+	p.delta[0], p.tau[0], p.cut[0] = 1, 1, 1
+	eighth := math.Sqrt(math.Sqrt(math.Sqrt(tau)))
+	for i := 1; i < deltaPowers; i++ {
+		p.delta[i] = p.delta[i-1] * delta
+	}
+	for i := 1; i < tauEighths; i++ {
+		p.tau[i] = p.tau[i-1] * eighth
+	}
+	for l := 1; l < cutOffs; l++ {
+		p.cut[l] = math.Exp(-p.delta[l])
+	}
+}
+
 func nitrogenResidual(k, molPerM3 float64) (r residual) {
 	delta, tau := molPerM3/nitrogenRhoc, nitrogenTc/k
-	for _, c := range nitrogenTerms {
-		cut, u := 1.0, 0.0
+	var p nitrogenPowers
+	p.fill(delta, tau)
+	for i := range nitrogenTerms {
+		c := &nitrogenTerms[i]
+		u := 0.0
 		if c.l > 0 {
-			u = math.Pow(delta, c.l)
-			cut = math.Exp(-u)
-			u *= c.l
+			u = c.l * p.delta[int(c.l)]
 		}
 		d := c.d - u
-		r.add(c.n*math.Pow(delta, c.d)*math.Pow(tau, c.t)*cut, d, d*(d-1)-c.l*u, c.t)
+		r.add(c.n*p.delta[int(c.d)]*p.tau[int(c.t*8)]*p.cut[int(c.l)], d, d*(d-1)-c.l*u, c.t)
 	}
-	for _, c := range nitrogenBells {
+	for i := range nitrogenBells {
+		c := &nitrogenBells[i]
 		x, y := delta-1, tau-c.gamma
-		base := c.n * math.Pow(delta, c.d) * math.Pow(tau, c.t) * math.Exp(-c.phi*x*x-c.beta*y*y)
+		base := c.n * p.delta[int(c.d)] * p.tau[int(c.t*8)] * math.Exp(-c.phi*x*x-c.beta*y*y)
 		d := c.d - 2*c.phi*delta*x
 		r.add(base, d, d*d-c.d-2*c.phi*delta*delta, c.t-2*c.beta*tau*y)
 	}
