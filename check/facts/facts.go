@@ -125,6 +125,10 @@ type Hose struct {
 	ResistanceDays Int      `json:"days_since_resistance_test,omitzero" ask:"parts.*.resistance_tested: date of the measurement"`
 	BendMM         Int      `json:"bend_mm,omitzero" ask:"parts.*.bend: smallest installed bend radius"`
 	LeastBendMM    Int      `json:"least_bend_mm,omitzero" ask:"the hose's smallest permitted bend radius"`
+	VacuumLikely   bool     `json:"vacuum_likely"` // something can pull less than the air's pressure in it
+	VacuumCause    string   `json:"vacuum_cause"`
+	VacuumNeedKPa  Int      `json:"vacuum_need_kpa,omitzero" ask:"how far below the air the hose can be pulled"` // below the air, as a positive figure
+	VacuumHaveKPa  Int      `json:"vacuum_have_kpa,omitzero" ask:"vacuum of the hose, from its class or its maker"`
 	AlloyOnPaper   bool     `json:"alloy_on_paper_only"` // reinforcement alloy matters and nothing says how it was verified
 }
 

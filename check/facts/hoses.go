@@ -33,6 +33,7 @@ func (b *builder) hose(p *resolve.Part) Hose {
 	b.marks(p, &h)
 	b.dates(p, &h)
 	b.condition(p, &h)
+	b.vacuum(p, &h)
 	return h
 }
 

@@ -1,0 +1,63 @@
+package facts
+
+import (
+	"lineworthy/check/measure"
+	"lineworthy/check/resolve"
+	"lineworthy/check/units"
+)
+
+// vacuum is what can pull a hose below the pressure of the air, and what it stands: steam that condenses in it leaves next
+// to nothing behind, the suction side of a pump that lifts has the column hanging on it.
+func (b *builder) vacuum(p *resolve.Part, h *Hose) {
+	need, cause := b.pull(p)
+	h.VacuumLikely, h.VacuumCause = need > 0, cause
+	if !h.VacuumLikely {
+		return
+	}
+	h.VacuumNeedKPa = b.keep(units.RoundUp(float64(need) / 1e3))
+	have, ok := units.PressureDifference(0), false
+	if p.Hose != nil && p.Sheet.Size.Set {
+		if bar, known := sized(p.Hose.Vacuum, p.Sheet.Size.V); known {
+			have, ok = units.PressureDifference(-bar*1e5), true
+			b.rests(p.Hose.ID+" vacuum", "vacuum that "+p.Hose.Name+" stands", p.Hose.Vacuum.Origin, p.ID)
+		}
+	}
+	if v := p.Sheet.Vacuum; v.Set {
+		stands := units.PressureDifference(-v.V.Gauge(b.l.Ambient))
+		if !ok || p.Sheet.Evidence.Set || stands < have {
+			have, ok = stands, true
+			b.rests(p.ID+" vacuum", "vacuum that "+p.ID+" stands, "+v.Text, stated(p.Sheet.Evidence.V), p.ID)
+		}
+	}
+	if ok {
+		h.VacuumHaveKPa = b.keep(units.RoundDown(float64(max(have, 0)) / 1e3))
+	}
+}
+
+// pull is how far below the air the hose can be pulled.
+func (b *builder) pull(p *resolve.Part) (units.PressureDifference, string) {
+	for _, f := range p.Run.Fluids {
+		if f.Cat.ID == "steam" || f.Role == "steam" {
+			return units.PressureDifference(b.l.Ambient), "steam that condenses in it"
+		}
+	}
+	head := p.Run.Sheet.Source.Head
+	if !head.Set || head.V >= 0 || !beforePump(p) {
+		return 0, ""
+	}
+	rho := units.Density(0)
+	for _, f := range liquids(p.Run) {
+		d, _ := b.density(f)
+		rho = max(rho, d)
+	}
+	return min(measure.StaticHead(rho, -head.V), units.PressureDifference(b.l.Ambient)), "a pump that lifts the liquid"
+}
+
+func beforePump(p *resolve.Part) bool {
+	for _, q := range p.Run.Parts[p.Index:] {
+		if q.Sheet.Kind.V == "pump" {
+			return true
+		}
+	}
+	return false
+}
