@@ -15,6 +15,7 @@ type Hose struct {
 	ProofRatio  *Number     `yaml:"proof_ratio,omitempty"`
 	BurstRatio  *Number     `yaml:"burst_ratio,omitempty"`
 	BurstBar    *Number     `yaml:"burst_bar,omitempty"`
+	Bore        *BySize     `yaml:"bore_mm,omitempty"`    // where the size does not tell the bore, as for tube dashes
 	Vacuum      *BySize     `yaml:"vacuum_bar,omitempty"` // bar gauge, negative
 	Bend        *BySize     `yaml:"bend_mm,omitempty"`    // smallest bend radius
 	BendTo      string      `yaml:"bend_measured_to,omitempty"`

@@ -13,6 +13,7 @@ type item struct {
 	have           units.GaugePressure
 	why, ask       string
 	hose           bool
+	grants         bool // a vessel with a relief device, whose code grants accumulation
 	behind         bool // holds what the part lets through, not what stands at its inlet
 }
 
@@ -73,6 +74,7 @@ func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units
 	worst, missing := of(event, pushes)
 	if worst != nil {
 		c := b.capacity(it, id, top)
+		c.Accumulates = it.grants && event != ""
 		c.Case, c.DemandKPa = worst.name, b.kpaUp(max(worst.p, 0))
 		b.f.Capacities = append(b.f.Capacities, c)
 	}

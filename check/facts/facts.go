@@ -173,14 +173,15 @@ type Regulator struct {
 
 // Capacity is one thing that must hold pressure, at the case that leaves it the least.
 type Capacity struct {
-	ID        string `json:"id"`
-	Part      string `json:"part"`
-	What      string `json:"what"` // hose, end, seal, vessel, body, gauge, outlet class
-	Case      string `json:"case"` // governing case
-	RatedKPa  Int    `json:"rated_kpa,omitzero" ask:"the working pressure at that temperature, stamped or certified"`
-	DemandKPa Int    `json:"demand_kpa,omitzero" ask:"the highest pressure the source can give"`
-	TempCK    Int    `json:"temperature_ck,omitzero"`
-	Hose      bool   `json:"is_hose"`
+	ID          string `json:"id"`
+	Part        string `json:"part"`
+	What        string `json:"what"` // hose, end, seal, vessel, body, gauge, outlet class
+	Case        string `json:"case"` // governing case
+	RatedKPa    Int    `json:"rated_kpa,omitzero" ask:"the working pressure at that temperature, stamped or certified"`
+	DemandKPa   Int    `json:"demand_kpa,omitzero" ask:"the highest pressure the source can give"`
+	TempCK      Int    `json:"temperature_ck,omitzero"`
+	Hose        bool   `json:"is_hose"`
+	Accumulates bool   `json:"accumulates"` // a vessel whose code lets the pressure rise over its rating while its relief device blows
 }
 
 // Limit is one temperature range that a part, seal or material must stay inside.

@@ -47,7 +47,7 @@ func (b *builder) joint(j *resolve.Joint) Joint {
 	out.Excluded = excluded(j)
 	out.NeedsLock = wantsLock(a) || wantsLock(c)
 	out.Locked = locked(j)
-	out.NeedsSeal = Yes(a.Seals.Required || c.Seals.Required)
+	out.NeedsSeal = Yes(washered(j) || a.Seals.Required || c.Seals.Required)
 	if j.Stated || !out.NeedsSeal.V {
 		out.SealCount = Know(int64(len(j.Seals)))
 	}
@@ -57,6 +57,16 @@ func (b *builder) joint(j *resolve.Joint) Joint {
 // alike leaves nothing to compare between the two ends.
 func (j *Joint) alike() {
 	j.Size, j.Gender, j.Hand, j.Class, j.Facing, j.Number, j.GasListed = "same", "none", "same", "none", "none", "none", Yes(true)
+}
+
+// washered says whether the cylinder outlet of either end takes a washer, which a metal nipple does not.
+func washered(j *resolve.Joint) bool {
+	for _, e := range []*resolve.End{j.A, j.B} {
+		if n := outlet(e); n != nil && n.Washer != nil && *n.Washer {
+			return true
+		}
+	}
+	return false
 }
 
 func isOpen(e *resolve.End) bool { return e.Sheet != nil && e.Sheet.Open.V }

@@ -1,6 +1,8 @@
 package facts
 
 import (
+	"slices"
+
 	"lineworthy/catalog"
 	"lineworthy/check/measure"
 	"lineworthy/check/resolve"
@@ -59,7 +61,7 @@ func (b *builder) partLimits(p *resolve.Part) {
 		low, high := b.hoseSpan(p)
 		b.limit(p.Run, p.ID, "hose class", low, high, false, "lowest and highest of "+p.ID+", with evidence")
 		for _, l := range p.Layers {
-			if l.Role != "cover" && l.Material != nil {
+			if l.Role != "cover" && l.Material != nil && !vouched(l) {
 				b.materialLimit(p.Run, p.ID, l.Role, l.Material, false)
 			}
 		}
@@ -72,6 +74,12 @@ func (b *builder) partLimits(p *resolve.Part) {
 	if p.Body != nil {
 		b.materialLimit(p.Run, p.ID, "body", p.Body, false)
 	}
+}
+
+// vouched says whether the class itself lists the material for this layer: then the class's temperature range speaks for
+// it, as for a steam hose, whose compound outlasts the polymer's ordinary limit.
+func vouched(l resolve.Layer) bool {
+	return l.Material != nil && slices.Contains(l.Options, l.Material.ID)
 }
 
 func ptr(o sheet.Of[units.Temperature]) *units.Temperature {

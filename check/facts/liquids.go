@@ -97,6 +97,11 @@ func (b *builder) weakest(parts []*resolve.Part) (item, bool) {
 // bore is the inner diameter of a part by its size or that of its inlet; a nominal size is taken at its face value.
 func bore(p *resolve.Part) (units.Length, bool) {
 	if p.Sheet.Size.Set {
+		if p.Hose != nil {
+			if mm, ok := sized(p.Hose.Bore, p.Sheet.Size.V); ok {
+				return units.Length(mm / 1000), true
+			}
+		}
 		return p.Sheet.Size.V.Nominal(), p.Sheet.Size.V.Nominal() > 0
 	}
 	if p.Inlet.Sheet != nil && p.Inlet.Sheet.Size.Set {

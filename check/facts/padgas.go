@@ -79,12 +79,34 @@ func (b *builder) oxygen(r *resolve.Run, out *Release) {
 		b.unknown(out.ID, "releases.oxygen_permille", "the free volume of the room or the gas that can escape is not stated", "site.room, and volume of the cylinder")
 		return
 	}
-	mass, err := measure.NitrogenMass(s.Cylinder.V.Absolute(b.l.Ambient), fillTemperature, s.Volume.V)
-	if err != nil || !onlyNitrogen(r) {
+	gas, ok := b.content(r)
+	if !ok {
 		b.unknown(out.ID, "releases.oxygen_permille", "how much gas the cylinder holds is not known for this gas", "the gas content of the cylinder")
 		return
 	}
-	out.OxygenPermille = b.keep(units.RoundDown(max(measure.SuddenRelease(b.l.Sheet.Site.Room.V, measure.NormalVolume(mass)), 0) * 10))
+	out.OxygenPermille = b.keep(units.RoundDown(max(measure.SuddenRelease(b.l.Sheet.Site.Room.V, gas), 0) * 10))
+}
+
+// denser is how much more gas than an ideal one a cylinder of a permanent gas may hold: argon and methane of 200 bar about
+// a tenth to a fifth (handbook figures, recalled).
+const denser = 1.2
+
+// content is the gas of a full cylinder at 15 °C and 1 atm: nitrogen by its equation, other gases that stay gases an ideal
+// gas with room for what they pack closer. A liquefied gas is not known by its pressure.
+func (b *builder) content(r *resolve.Run) (units.Volume, bool) {
+	s := r.Sheet.Source
+	full := s.Cylinder.V.Absolute(b.l.Ambient)
+	if onlyNitrogen(r) {
+		mass, err := measure.NitrogenMass(full, fillTemperature, s.Volume.V)
+		return measure.NormalVolume(mass), err == nil
+	}
+	for _, f := range r.Fluids {
+		k := f.Props.Constants.CriticalTemperatureK
+		if f.Cat.Form != "compressed-gas" || k == nil || k.Value > permanentK {
+			return 0, false
+		}
+	}
+	return units.Volume(float64(s.Volume.V) * float64(full) / float64(units.StandardAtmosphere) * denser), true
 }
 
 // shock is the factor on a force that comes at once: 2, as in relief-pipe worksheets to API 520-2 (published).

@@ -33,7 +33,7 @@ const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,
 	`"carries_toxic":false,"carries_corrosive":false,"carries_liquefied_gas":false,"hazard_in_reach":false,"pressurised":true,` +
 	`"attended":true,"passive_shutoff":false,"changed":false,"change_record":false,"change_temporary":false},"fluids":[],"hoses":[],` +
 	`"services":[],"parts":[],"regulators":[],"capacities":[{"id":"C1","part":"H1","what":"hose","case":"duty","rated_kpa":1600,` +
-	`"is_hose":true}],"limits":[],"joints":[],"seals":[],"pairs":{"unsuitable":[],"limited":[],"suitable":[{"id":"P1","part":"H1",` +
+	`"is_hose":true,"accumulates":false}],"limits":[],"joints":[],"seals":[],"pairs":{"unsuitable":[],"limited":[],"suitable":[{"id":"P1","part":"H1",` +
 	`"layer":"liner","contact":"wetted","material":"NBR","fluid":"water","rating":"suitable","effect":"","by_family":false}],` +
 	`"unlisted":[]},"bars":[],"meetings":[],"points":[],"cases":[],"sections":[],"surges":[],` +
 	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"values":[],"unknowns":[]}`

@@ -34,11 +34,14 @@ func (b *builder) vacuum(p *resolve.Part, h *Hose) {
 	}
 }
 
+// fullVacuum is -1 bar(g), how makers and standards write a hose that stands any vacuum (practice).
+const fullVacuum units.PressureDifference = 1e5
+
 // pull is how far below the air the hose can be pulled.
 func (b *builder) pull(p *resolve.Part) (units.PressureDifference, string) {
 	for _, f := range p.Run.Fluids {
 		if f.Cat.ID == "steam" || f.Role == "steam" {
-			return units.PressureDifference(b.l.Ambient), "steam that condenses in it"
+			return min(units.PressureDifference(b.l.Ambient), fullVacuum), "steam that condenses in it"
 		}
 	}
 	head := p.Run.Sheet.Source.Head
@@ -50,7 +53,7 @@ func (b *builder) pull(p *resolve.Part) (units.PressureDifference, string) {
 		d, _ := b.density(f)
 		rho = max(rho, d)
 	}
-	return min(measure.StaticHead(rho, -head.V), units.PressureDifference(b.l.Ambient)), "a pump that lifts the liquid"
+	return min(measure.StaticHead(rho, -head.V), fullVacuum), "a pump that lifts the liquid"
 }
 
 func beforePump(p *resolve.Part) bool {

@@ -19,6 +19,7 @@ func (b *builder) vesselItem(v *resolve.Vessel) {
 		it.have, it.why = v.Sheet.Rated.V.Gauge(b.l.Ambient), ""
 		b.rests(v.Key+" rated", "working pressure of "+v.Key+", "+v.Sheet.Rated.Text, stated(v.Sheet.Evidence.V), v.Key)
 	}
+	it.grants = v.Sheet.Relief != nil && (v.Sheet.Code.V == "ASME-VIII" || v.Sheet.Code.V == "PED")
 	b.hold(it, pushes, b.vesselHottest(v))
 }
 

@@ -16,11 +16,12 @@ func (r *resolver) layers(p *Part, path string) error {
 		if err != nil {
 			return err
 		}
-		layer := Layer{Role: s.role, Material: m, Stated: m != nil}
-		if m == nil {
-			if layer, err = r.classLayer(p.Hose, s.role); err != nil {
-				return err
-			}
+		layer, err := r.classLayer(p.Hose, s.role)
+		if err != nil {
+			return err
+		}
+		if m != nil {
+			layer.Material, layer.Stated = m, true
 		}
 		if layer.Material != nil || s.role == "liner" || len(layer.Options) > 0 {
 			p.Layers = append(p.Layers, layer)

@@ -78,7 +78,8 @@ type Vessel struct {
 	Filled       Of[units.Fraction]    `sheet:"filled"`
 	Rated        Of[units.Pressure]    `sheet:"rated"`
 	TestPressure Of[units.Pressure]    `sheet:"test_pressure"`
-	Pressure     Of[units.Pressure]    `sheet:"pressure"` // highest pressure that stands in it by itself, or that others push into it
+	Code         Of[string]            `sheet:"code,words=ASME-VIII|PED|UN-portable-tank|other"` // the code it is built to
+	Pressure     Of[units.Pressure]    `sheet:"pressure"`                                        // highest pressure that stands in it by itself, or that others push into it
 	Evidence     Of[string]            `sheet:"evidence"`
 	Lowest       Of[units.Temperature] `sheet:"lowest"`
 	Highest      Of[units.Temperature] `sheet:"highest"`
@@ -123,7 +124,7 @@ type Source struct {
 	Cylinder     Of[units.Pressure] `sheet:"cylinder"`
 	Supply       Of[units.Pressure] `sheet:"supply"`
 	Volume       Of[units.Volume]   `sheet:"volume"`
-	Head         Of[units.Length]   `sheet:"head"`          // height of the liquid level above the lowest point of the run
+	Head         Of[units.Length]   `sheet:"head,signed"`   // height of the liquid level above the lowest point of the run
 	ReliefFitted Of[bool]           `sheet:"relief_fitted"` // the cylinder has a relief device
 	End          *End               `sheet:"end"`
 }
