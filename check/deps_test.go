@@ -24,11 +24,19 @@ var allowed = map[string][]string{
 	"check/resolve":  {"catalog", "check/sheet", "check/units"},
 	"check/facts":    {"catalog", "check/measure", "check/resolve", "check/sheet", "check/units"},
 	"check/decide":   {"check/facts", "rules"},
+	"check/batch":    {"check", "check/decide", "check/facts", "check/sheet", "rules"},
 	"check/report":   {"check/units"},
 	"check/record":   {},
+	"check/register": {"catalog", "check/record", "check/report", "check/sheet", "check/units"},
+	"check/inspect":  {"catalog", "check/facts", "check/report", "check/resolve", "check/sheet", "check/units"},
+	"check/sequence": {"catalog", "check/facts", "check/resolve", "check/sheet", "check/units"},
+	"check/window":   {"catalog", "check", "check/facts", "check/measure", "check/report", "check/resolve", "check/sheet", "check/units"},
+	"check/suggest":  {"catalog", "check", "check/facts", "check/report", "check/resolve", "check/sheet", "check/units"},
 	"check/approval": {"check/report", "check/units"},
 	"check":          {"catalog", "check/decide", "check/facts", "check/report", "check/resolve", "check/sheet", "check/units", "rules"},
-	"cmd/lineworthy": {"catalog", "check", "check/approval", "check/measure", "check/record", "check/report", "check/sheet", "check/units", "rules"},
+	"check/compare":  {"catalog", "check", "check/facts", "check/report", "check/sheet", "check/units"},
+	"check/explain":  {"catalog", "check", "check/facts", "check/report", "check/sheet", "check/units", "rules"},
+	"cmd/lineworthy": {"catalog", "check", "check/approval", "check/batch", "check/compare", "check/decide", "check/explain", "check/facts", "check/inspect", "check/measure", "check/record", "check/register", "check/report", "check/sequence", "check/sheet", "check/suggest", "check/units", "check/window", "rules"},
 }
 
 type pkg struct {

@@ -11,7 +11,6 @@ import (
 	"lineworthy/check"
 	"lineworthy/check/report"
 	"lineworthy/check/sheet"
-	"lineworthy/check/units"
 )
 
 // engine is shared: an Engine is safe for concurrent use, and compiling the rules takes a while.
@@ -20,12 +19,6 @@ func engine(t testing.TB) *check.Engine {
 	e, err := shared()
 	require.NoError(t, err)
 	return e
-}
-
-func day(t testing.TB, text string) units.Date {
-	d, err := units.ParseDate(text)
-	require.NoError(t, err)
-	return d
 }
 
 func judge(t testing.TB, path string) *report.Verdict {

@@ -32,8 +32,12 @@ func (l *lint) calls() {
 		}
 	})
 	refs(l.mod, func(r ast.Ref, row int) {
-		if r[0].Equal(ast.DefaultRootDocument) {
+		switch {
+		case !r[0].Equal(ast.DefaultRootDocument):
+		case !l.ofSite():
 			l.add(row, "%s: a rule reads no other rule, only input", r)
+		case !r.HasPrefix(limitsRef) || len(r) != len(limitsRef)+1 || !r.IsGround():
+			l.add(row, "%s: a rule reads no other rule, only input and data.site.limits.NAME", r)
 		}
 	})
 }

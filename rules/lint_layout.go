@@ -15,12 +15,12 @@ var areas = []string{
 
 // layout checks the outside of the module: its package, imports and rule names.
 func (l *lint) layout() {
-	want := "data.rules." + strings.ReplaceAll(l.id, "/", ".")
+	want := refOf(l.id).String()
 	if got := l.mod.Package.Path.String(); got != want {
 		l.add(l.mod.Package.Location.Row, "package is %s: the folder wants %s", got[5:], want[5:])
 	}
 	area, _, _ := strings.Cut(l.id, "/")
-	if !slices.Contains(areas, area) {
+	if !slices.Contains(areas, area) && !l.ofSite() {
 		l.add(0, "%q is not an area: use one of %s", area, strings.Join(areas, ", "))
 	}
 	for _, i := range l.mod.Imports {

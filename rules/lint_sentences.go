@@ -32,10 +32,14 @@ func (l *lint) basis(row int, b Basis) {
 	if b.Document == "" {
 		l.add(row, "a basis names no document")
 	}
-	if !slices.Contains(standings, b.Standing) {
-		l.add(row, "standing %q of %s is not one of %s", b.Standing, b.Document, strings.Join(standings, ", "))
+	known := standings
+	if l.ofSite() {
+		known = append([]string{"site"}, standings...) // the site's own document
 	}
-	if b.Clause == "" && b.Standing != "practice" && !section.MatchString(b.Document) {
+	if !slices.Contains(known, b.Standing) {
+		l.add(row, "standing %q of %s is not one of %s", b.Standing, b.Document, strings.Join(known, ", "))
+	}
+	if b.Clause == "" && b.Standing != "site" && b.Standing != "practice" && !section.MatchString(b.Document) {
 		l.add(row, "basis %s has no clause: say where in it, or lower its standing to practice", b.Document)
 	}
 }

@@ -12,7 +12,9 @@ import (
 var unitSuffixes = []string{"_kpa", "_ck", "_mm", "_days", "_day", "_permille", "_ohm", "_count", "_mmps", "_mm2ps", "_ms", "_n", "_minutes"}
 
 // typed compiles everything against the schema, and checks what the compiler knows of the values in the reports.
-func typed(modules []Module) []Problem {
+func typed(modules []Module) []Problem { return typedBy(compile, modules) }
+
+func typedBy(compile func([]Module, bool) (*ast.Compiler, error), modules []Module) []Problem {
 	c, err := compile(modules, true)
 	if err != nil {
 		return located("", err)
@@ -23,8 +25,7 @@ func typed(modules []Module) []Problem {
 		if !ok {
 			continue
 		}
-		ref := ast.MustParseRef("data.rules").Append(ast.StringTerm(strings.Split(id, "/")[0]))
-		ref = append(ref, ast.StringTerm(strings.Split(id, "/")[1]), ast.StringTerm("report"))
+		ref := refOf(id).Append(ast.StringTerm("report"))
 		for _, text := range values(c.TypeEnv.GetByRef(ref)) {
 			out = append(out, Problem{m.Path, 0, text})
 		}

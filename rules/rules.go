@@ -34,6 +34,7 @@ type Set struct {
 	modules []Module // sorted by path
 	rules   []Rule   // sorted by id
 	digest  string
+	site    *Site // the site's own rules, nil for none
 }
 
 // Load gives the rules of the program. The error means that the program is broken: no verdict may be given.
@@ -54,7 +55,7 @@ func Open(fsys fs.FS) (Set, error) {
 	if err := json.Unmarshal(text, &x); err != nil {
 		return Set{}, fmt.Errorf("rules: %s: %w", indexFile, err)
 	}
-	s := Set{modules, x.Rules, digest(modules)}
+	s := Set{modules: modules, rules: x.Rules, digest: digest(modules)}
 	return s, s.matches(x)
 }
 

@@ -31,7 +31,9 @@ type thing struct {
 }
 
 // nested are the mappings that are things of their own and so no values of what holds them.
-var nested = []string{"fluids", "vessels", "runs", "parts", "points", "nearby", "evidence", "change"}
+var nested = []string{
+	"Line.fluids", "Line.vessels", "Line.runs", "Line.nearby", "Line.evidence", "Line.change", "Vessel.points", "Run.parts",
+}
 
 // collect gives the values below a mapping with dotted keys.
 func (n names) collect(v reflect.Value, prefix string) []leaf {
@@ -41,7 +43,7 @@ func (n names) collect(v reflect.Value, prefix string) []leaf {
 		if key == "seal" && v.FieldByName("NoSeal").Field(1).Bool() {
 			out = append(out, leaf{key: prefix + key, owner: "End", name: key, norm: "none", text: "none"})
 		}
-		if key == "-" || key == "" || slices.Contains(nested, key) {
+		if key == "-" || key == "" || slices.Contains(nested, v.Type().Name()+"."+key) {
 			continue
 		}
 		out = append(out, n.field(v.Field(i), v.Type().Name(), prefix, key)...)
@@ -59,7 +61,7 @@ func (n names) field(v reflect.Value, owner, prefix, key string) []leaf {
 	case reflect.Slice:
 		return n.list(v, owner, prefix, key)
 	}
-	if _, isLeaf := v.Type().FieldByName("Set"); !isLeaf || v.Type().Name() == "Relief" {
+	if _, isLeaf := v.Type().FieldByName("Text"); !isLeaf {
 		return n.collect(v, prefix+key+".")
 	}
 	if !v.FieldByName("Set").Bool() {

@@ -59,7 +59,7 @@ func Sheets(before, after Input, c *catalog.Catalog) *Review {
 	d.run()
 	r := review(before, after, d.renamed)
 	r.Changes = d.changes
-	r.Kind = kindOf(d.changes, after.Sheet.Change)
+	r.Kind = kindOf(d.changes, d.bare, after.Sheet.Change)
 	r.Margins = margins(before, after, d.renamed)
 	r.Time = temporary(after.Sheet, after.Verdict.AsOf)
 	r.Record = record(r, after.Sheet)
@@ -79,7 +79,7 @@ func Verdicts(before, after *report.Verdict) *Review {
 func review(before, after Input, renamed []rename) *Review {
 	r := &Review{
 		Schema: Schema, Old: side(before.Verdict), New: side(after.Verdict), Worse: []string{}, Changes: []Change{},
-		Margins: []Margin{}, Rests: []Rest{}, Record: []Entry{}, Cautions: report.StandingCautions(),
+		Margins: []Margin{}, Rests: []Rest{}, Record: []Entry{}, Cautions: after.Verdict.Cautions,
 	}
 	r.Findings = moves(before, after, renamed)
 	r.Confirm = shift(confirms(before.Verdict, renamed), confirms(after.Verdict, nil))

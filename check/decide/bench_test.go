@@ -40,7 +40,7 @@ func BenchmarkCoverage(b *testing.B) {
 	e, set := builtin(b)
 	f := bad(set)
 	for b.Loop() {
-		e.coverage(f)
+		e.coverage(f, nil)
 	}
 }
 

@@ -3,6 +3,7 @@ package decide
 import (
 	"context"
 	"slices"
+	"strings"
 	"testing"
 
 	"github.com/open-policy-agent/opa/v1/ast"
@@ -23,7 +24,7 @@ func init() {
 }
 
 // engineOf is an engine with one rule a/b on hoses, out of the given text, and the verdict given or the program's own.
-func engineOf(t *testing.T, rule, verdict string) *Engine {
+func engineOf(t *testing.T, text, verdict string) *Engine {
 	t.Helper()
 	if verdict == "" {
 		set, err := rules.Load()
@@ -38,17 +39,17 @@ func engineOf(t *testing.T, rule, verdict string) *Engine {
 	caps.Builtins = append(slices.Clone(rules.Capabilities().Builtins), &ast.Builtin{Name: panics.Name, Decl: panics.Decl})
 	c := ast.NewCompiler().WithCapabilities(caps)
 	mods := map[string]*ast.Module{}
-	for name, text := range map[string]string{"rule": rule, "verdict": verdict} {
+	for name, text := range map[string]string{"rule": text, "verdict": verdict} {
 		var err error
 		mods[name], err = ast.ParseModuleWithOpts(name, text, ast.ParserOptions{Capabilities: caps, RegoVersion: ast.RegoV1})
 		require.NoError(t, err)
 	}
 	c.Compile(mods)
 	require.False(t, c.Failed(), "%v", c.Errors)
-	e, err := prepare(context.Background(), c, []rules.Rule{
+	e := &Engine{core: &core{rules: map[string]*rule{}, compile: func([]string) (*ast.Compiler, error) { return c, nil }}}
+	require.NoError(t, e.take([]rules.Rule{
 		{ID: "a/b", Severity: "stop", Subject: "hoses", Scope: []string{"carries_ammonia"}, Needs: []string{"hoses.rated_kpa"}},
-	})
-	require.NoError(t, err)
+	}, nil))
 	return e
 }
 
@@ -89,8 +90,30 @@ func TestNoVerdictFromBrokenRules(t *testing.T) {
 		"two values":          {"package rules.a.b\nreport := {1} if true\nreport := {2} if true", "", "conflict"},
 	} {
 		t.Run(name, func(t *testing.T) {
-			d, err := engineOf(t, tc.rule, tc.verdict).Decide(context.Background(), ammonia())
+			e := engineOf(t, tc.rule, tc.verdict)
+			d, err := e.Unguarded().Decide(context.Background(), ammonia())
 			require.ErrorContains(t, err, tc.want)
+			assert.Empty(t, d)
+			if tc.verdict != "" || strings.HasPrefix(name, "unknown ") {
+				return // only the query for everything can meet these
+			}
+			d, err = e.Decide(context.Background(), ammonia())
+			require.ErrorContains(t, err, tc.want)
+			assert.Empty(t, d)
+		})
+	}
+}
+
+// TestNoVerdictFromAbsentRules: a rule that is in the index and not in the program is a fault too.
+func TestNoVerdictFromAbsentRules(t *testing.T) {
+	for name, rule := range map[string]string{
+		"no such rule": "package rules.a.c",
+		"no report":    "package rules.a.b",
+		"no value":     "package rules.a.b\nreport := {1} if false",
+	} {
+		t.Run(name, func(t *testing.T) {
+			d, err := engineOf(t, rule, "").Decide(context.Background(), ammonia())
+			require.ErrorContains(t, err, "no result")
 			assert.Empty(t, d)
 		})
 	}
@@ -105,9 +128,12 @@ func TestEdgesOfProperFindings(t *testing.T) {
 		"arithmetic":      `{"subject": "H1", "x_kpa": 4 * 1034}`,
 	} {
 		t.Run(name, func(t *testing.T) {
-			d, err := engineOf(t, "package rules.a.b\nreport contains "+object, "").Decide(context.Background(), ammonia())
-			require.NoError(t, err)
-			assert.Len(t, d.Findings, 1)
+			e := engineOf(t, "package rules.a.b\nreport contains "+object, "")
+			for _, e := range []*Engine{e, e.Unguarded()} {
+				d, err := e.Decide(context.Background(), ammonia())
+				require.NoError(t, err)
+				assert.Len(t, d.Findings, 1)
+			}
 		})
 	}
 }

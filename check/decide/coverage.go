@@ -2,6 +2,7 @@ package decide
 
 import (
 	"fmt"
+	"slices"
 
 	"lineworthy/check/facts"
 )
@@ -19,12 +20,29 @@ type Coverage struct {
 }
 
 // coverage is worked out in Go, because a rule that lacks a fact says nothing at all.
-func (e *Engine) coverage(f *facts.Facts) []Coverage {
+func (e *Engine) coverage(f *facts.Facts, cut map[string]string) []Coverage {
 	out := make([]Coverage, len(e.order))
 	for i, a := range f.Answers(e.questions) {
 		out[i] = Coverage{e.order[i], a.Judged, a.NotApplicable, a.Missing, a.Open}
+		if why := cut[e.order[i]]; why != "" {
+			out[i].cut(why)
+		}
 	}
 	return out
+}
+
+// cut says that a rule judged nothing after all.
+func (c *Coverage) cut(why string) {
+	c.open = slices.Concat(c.Judged, c.open)
+	c.Judged, c.Unjudged = nil, nil
+	for _, id := range c.open {
+		c.Unjudged = append(c.Unjudged, cutOff(c.Rule, id, why))
+	}
+}
+
+// cutOff is what is missing where a rule of the site gave no answer: the rule itself.
+func cutOff(rule, subject, why string) Missing {
+	return Missing{Subject: subject, Fact: rule, Why: why, Ask: "whoever wrote the rule " + rule + ", to mend it"}
 }
 
 // within refuses findings on what a rule says it does not judge, or on what there is not.

@@ -6,12 +6,12 @@ package decide
 
 import (
 	"context"
-	"errors"
 	"fmt"
+	"slices"
+	"sync"
+	"sync/atomic"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/metrics"
-	"github.com/open-policy-agent/opa/v1/rego"
 	"github.com/open-policy-agent/opa/v1/version"
 
 	"lineworthy/check/facts"
@@ -21,45 +21,60 @@ import (
 // Name is the rules engine and its version.
 func Name() string { return "OPA " + version.Version }
 
-// Engine judges facts. It is safe for concurrent use: all share one prepared query.
+// Engine judges facts. It is safe for concurrent use: all share what is compiled.
 type Engine struct {
-	query     rego.PreparedEvalQuery
+	*core
+	unguarded bool
+	past      *memory // nil for none
+}
+
+// core is what engines of one set of rules share.
+type core struct {
 	rules     map[string]*rule
 	order     []string          // ids of the rules as in the index
 	questions []*facts.Question // in that order
+	guards    []*guard          // in that order; nil for a rule that always runs
+	site      *site             // nil for none
+
+	compile  func(ids []string) (*ast.Compiler, error) // the rules named, or all of them when nil
+	compiled atomic.Pointer[program]
+	grow     sync.Mutex
 }
 
 // rule is what the engine has to know of a rule to accept its findings.
 type rule struct {
+	place   int // in the index
 	rank    int // of its severity, worst first
 	subject string
 }
 
 var ranks = map[string]int{"stop": 0, "condition": 1, "note": 2}
 
-// New compiles a set of rules. The error is a fault of the program, not of a line.
-func New(ctx context.Context, set rules.Set) (*Engine, error) {
-	c, err := set.Compiler()
+// New makes an engine of a set of rules. A rule is compiled when a line first needs it: one line needs few of them. The
+// error is a fault of the program, not of a line.
+func New(_ context.Context, set rules.Set) (*Engine, error) {
+	signs, err := set.Guards()
 	if err != nil {
 		return nil, err
 	}
-	return prepare(ctx, c, set.Index())
-}
-
-// prepare is New behind the compiler, for tests that bring rules of their own.
-func prepare(ctx context.Context, c *ast.Compiler, index []rules.Rule) (*Engine, error) {
-	q, err := rego.New(
-		rego.Query("data.verdict.findings"), rego.Compiler(c), rego.StrictBuiltinErrors(true),
-		rego.GenerateJSON(func(t *ast.Term, _ *rego.EvalContext) (any, error) { return t.Value, nil }),
-	).PrepareForEval(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("decide: %w", err)
+	e := &Engine{core: &core{rules: map[string]*rule{}, compile: func(ids []string) (*ast.Compiler, error) {
+		if ids == nil {
+			return set.Compiler()
+		}
+		return set.CompilerOf(ids)
+	}}}
+	if err := e.take(set.Index(), signs); err != nil {
+		return nil, err
 	}
-	e := &Engine{query: q, rules: map[string]*rule{}}
-	return e, e.take(index)
+	e.site, err = newSite(e.core, set.Site())
+	return e, err
 }
 
-func (e *Engine) take(index []rules.Rule) error {
+// Unguarded is the same engine without guards: it puts every rule to every line through the one query a stock engine is
+// asked. It must find the same, and is there to show that.
+func (e *Engine) Unguarded() *Engine { return &Engine{core: e.core, unguarded: true} }
+
+func (e *core) take(index []rules.Rule, signs map[string]rules.Guard) error {
 	for _, r := range index {
 		rank, ok := ranks[r.Severity]
 		if !ok {
@@ -69,8 +84,14 @@ func (e *Engine) take(index []rules.Rule) error {
 		if err != nil {
 			return fmt.Errorf("decide: rule %s: %w", r.ID, err)
 		}
-		e.rules[r.ID] = &rule{rank, r.Subject}
-		e.order, e.questions = append(e.order, r.ID), append(e.questions, q)
+		var g *guard // rules of a site have none
+		if x, ok := signs[r.ID]; ok {
+			if g, err = newGuard(x); err != nil {
+				return fmt.Errorf("decide: rule %s: %w", r.ID, err)
+			}
+		}
+		e.rules[r.ID] = &rule{len(e.order), rank, r.Subject}
+		e.order, e.questions, e.guards = append(e.order, r.ID), append(e.questions, q), append(e.guards, g)
 	}
 	return nil
 }
@@ -83,41 +104,56 @@ type Decision struct {
 
 // Decide judges one line. The error is a fault of the program, or that of ctx; the Decision is then empty.
 func (e *Engine) Decide(ctx context.Context, f *facts.Facts) (Decision, error) {
-	found, err := e.eval(ctx, f)
+	found, cut, err := e.found(ctx, f)
 	if err != nil {
 		return Decision{}, err
 	}
-	d := Decision{Coverage: e.coverage(f)}
-	if d.Findings, err = e.findings(found); err != nil {
-		return Decision{}, err
-	}
+	d := Decision{Findings: found, Coverage: e.coverage(f, cut)}
 	if err := e.within(d); err != nil {
 		return Decision{}, err
 	}
 	return d, nil
 }
 
-// eval asks the engine. A query this small may end under a cancelled context as if nothing had happened, and some values
-// make the engine panic: both are looked after here.
-func (e *Engine) eval(ctx context.Context, f *facts.Facts) (found ast.Object, err error) {
-	defer func() {
-		if p := recover(); p != nil {
-			found, err = nil, fmt.Errorf("decide: the rules engine panicked: %v", p)
-		}
-	}()
-	if err := ctx.Err(); err != nil {
-		return nil, err
+// found are the findings of all rules, and why which rules of the site were cut off.
+func (e *Engine) found(ctx context.Context, f *facts.Facts) ([]Finding, map[string]string, error) {
+	out, err := e.ofProgram(ctx, f)
+	if err != nil || e.site == nil {
+		return out, nil, err
 	}
-	rs, err := e.query.Eval(ctx, rego.EvalParsedInput(value(f)), rego.EvalMetrics(metrics.NoOp()))
+	own, cut, err := e.site.find(ctx, e, f)
 	if err != nil {
-		return nil, fmt.Errorf("decide: %w", err)
+		return nil, nil, err
 	}
-	if len(rs) != 1 || len(rs[0].Expressions) != 1 {
-		return nil, errors.New("decide: the rules gave no result")
+	out = append(out, own...)
+	slices.SortStableFunc(out, e.compare)
+	return out, cut, nil
+}
+
+// ofProgram are the findings of the rules of the program: of all, or of those that can find anything.
+func (e *Engine) ofProgram(ctx context.Context, f *facts.Facts) ([]Finding, error) {
+	if e.unguarded {
+		p, err := e.program(nil)
+		if err != nil {
+			return nil, err
+		}
+		return e.everything(ctx, p, f)
 	}
-	found, ok := rs[0].Expressions[0].Value.(ast.Object)
-	if !ok {
-		return nil, fmt.Errorf("decide: the rules gave %v, not findings by area and fault", rs[0].Expressions[0].Value)
+	asks, out := e.asks(f), []Finding{}
+	if e.past != nil {
+		out, asks = e.recall(asks, f)
 	}
-	return found, nil
+	if len(asks) > 0 {
+		p, err := e.program(asks)
+		if err != nil {
+			return nil, err
+		}
+		list, err := e.some(ctx, p, asks, f)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, list...)
+	}
+	slices.SortStableFunc(out, e.compare)
+	return out, ctx.Err()
 }

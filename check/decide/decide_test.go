@@ -78,7 +78,7 @@ func TestFindingOnWhatIsOpen(t *testing.T) {
 }
 
 func TestOrder(t *testing.T) {
-	e := &Engine{rules: map[string]*rule{"z/stop": {rank: 0}, "a/cond": {rank: 1}, "b/cond": {rank: 1}, "a/note": {rank: 2}}}
+	e := &Engine{core: &core{rules: map[string]*rule{"z/stop": {rank: 0}, "a/cond": {rank: 1}, "b/cond": {rank: 1}, "a/note": {rank: 2}}}}
 	want := []Finding{
 		{Rule: "z/stop", Part: "A", Subject: "2"},
 		{Rule: "z/stop", Part: "B", Subject: "1", Case: "a"},
@@ -122,7 +122,7 @@ func TestNewRefusesABadIndex(t *testing.T) {
 		"need":     {ID: "a/b", Severity: "stop", Subject: "hoses", Needs: []string{"hoses.rated"}},
 	} {
 		t.Run(name, func(t *testing.T) {
-			require.ErrorContains(t, (&Engine{rules: map[string]*rule{}}).take([]rules.Rule{r}), "a/b")
+			require.ErrorContains(t, (&core{rules: map[string]*rule{}}).take([]rules.Rule{r}, nil), "a/b")
 		})
 	}
 }

@@ -28,7 +28,7 @@ func (e *Engine) findings(areas ast.Object) ([]Finding, error) {
 			return fmt.Errorf("%s is %v", area, v)
 		}
 		return eachKey(faults, func(fault string, v ast.Value) error {
-			list, err := e.reports(area+"/"+fault, v)
+			list, err := e.reports(area+"/"+fault, ast.NewTerm(v))
 			out = append(out, list...)
 			return err
 		})
@@ -41,11 +41,14 @@ func (e *Engine) findings(areas ast.Object) ([]Finding, error) {
 }
 
 // reports reads the findings of one rule, in the engine's own order.
-func (e *Engine) reports(id string, v ast.Value) ([]Finding, error) {
+func (e *Engine) reports(id string, v *ast.Term) ([]Finding, error) {
 	if e.rules[id] == nil {
 		return nil, fmt.Errorf("there is no rule %s", id)
 	}
-	set, ok := v.(ast.Set)
+	if v == nil {
+		return nil, fmt.Errorf("%s gave nothing, not even that it found nothing", id)
+	}
+	set, ok := v.Value.(ast.Set)
 	if !ok {
 		return nil, fmt.Errorf("%s gave %v, not a set", id, v)
 	}

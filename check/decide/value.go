@@ -14,37 +14,67 @@ import (
 // maker turns a Go value of one type into a term. The makers of all types of facts are worked out once.
 type maker func(reflect.Value) *ast.Term
 
-var makeFacts = structMaker(reflect.TypeFor[facts.Facts]())
+var whole = slotsOf(reflect.TypeFor[facts.Facts]())
 
 // value is the facts as the engine wants them, without the way through text: equal to what it would read from JSON.
 func value(f *facts.Facts) ast.Value {
-	return makeFacts(reflect.ValueOf(f).Elem()).Value
+	return whole.object(reflect.ValueOf(f).Elem(), everyField).Value
 }
+
+// everyField stands for all fields of a struct, however many.
+const everyField = ^mask(0)
 
 // slot is one field of a struct. Its key is one term for all objects, which is safe because terms do not change.
 type slot struct {
 	index    int
+	name     string
 	key      *ast.Term
 	optional bool
 	make     maker
+	of       slots // of a struct, or of the elements of a list of structs
 }
 
-func structMaker(t reflect.Type) maker {
-	var slots []slot
-	for i := range t.NumField() {
-		key, option, _ := strings.Cut(t.Field(i).Tag.Get("json"), ",")
-		slots = append(slots, slot{i, ast.InternedTerm(key), option == "omitzero", makerOf(t.Field(i))})
+type slots []slot
+
+// kinds are the slots of every struct, so that each is worked out once.
+var kinds = map[reflect.Type]slots{}
+
+func slotsOf(t reflect.Type) slots {
+	if s := kinds[t]; s != nil {
+		return s
 	}
-	return func(v reflect.Value) *ast.Term {
-		pairs := make([][2]*ast.Term, 0, len(slots))
-		for i := range slots {
-			s := &slots[i]
-			if f := v.Field(s.index); !s.optional || known(f) {
-				pairs = append(pairs, [2]*ast.Term{s.key, s.make(f)})
+	var out slots
+	for i := range t.NumField() {
+		f := t.Field(i)
+		key, option, _ := strings.Cut(f.Tag.Get("json"), ",")
+		s := slot{index: i, name: key, key: ast.InternedTerm(key), optional: option == "omitzero", make: makerOf(f)}
+		if e := f.Type; e != boolType && e != intType {
+			if e.Kind() == reflect.Slice {
+				e = e.Elem()
+			}
+			if e.Kind() == reflect.Struct {
+				s.of = slotsOf(e)
 			}
 		}
-		return ast.ObjectTerm(pairs...)
+		out = append(out, s)
 	}
+	kinds[t] = out
+	return out
+}
+
+// object has those of the fields that are wanted and known.
+func (s slots) object(v reflect.Value, fields mask) *ast.Term {
+	pairs := make([][2]*ast.Term, 0, len(s))
+	for i := range s {
+		x := &s[i]
+		if fields != everyField && fields>>x.index&1 == 0 {
+			continue
+		}
+		if f := v.Field(x.index); !x.optional || known(f) {
+			pairs = append(pairs, [2]*ast.Term{x.key, x.make(f)})
+		}
+	}
+	return ast.ObjectTerm(pairs...)
 }
 
 // known says whether an optional fact is there: a Bool or Int by its mark, a word by not being empty.
@@ -76,7 +106,8 @@ func plainMaker(t reflect.Type, words map[string]*ast.Term) maker {
 	case reflect.Slice:
 		return listMaker(plainMaker(t.Elem(), words))
 	case reflect.Struct:
-		return structMaker(t)
+		of := slotsOf(t)
+		return func(v reflect.Value) *ast.Term { return of.object(v, everyField) }
 	}
 	panic("decide: no term for " + t.String()) // a new type in facts needs a maker here
 }

@@ -45,6 +45,20 @@ func (s *Scope) Judges(q *Question, id string) bool {
 	return false
 }
 
+// Judged are the subjects in the scope of the question, whether it can be put to them or not.
+func (s *Scope) Judged(q *Question) []string {
+	if !q.holds(s.line, true) {
+		return nil
+	}
+	var out []string
+	for _, x := range s.subjects(q) {
+		if q.holds(x.v, false) {
+			out = append(out, x.id)
+		}
+	}
+	return out
+}
+
 func (s *Scope) subjects(q *Question) []subject {
 	all, ok := s.of[q.subject]
 	if !ok {

@@ -18,7 +18,7 @@ var schemaNotes = map[string]string{
 	"Fluid.evidence":        "paper that states the measured values", "Fluid.hazard_zone": "zone of a toxic gas, 49 CFR 173.116",
 	"Temperatures.lowest": "coldest the fluid gets", "Temperatures.normal": "usual temperature", "Temperatures.highest": "hottest the fluid gets",
 
-	"Vessel.kind": "what it is", "Vessel.volume": "inner volume", "Vessel.filled": "share of liquid, e.g. 85 %", "Vessel.rated": "working pressure on its plate",
+	"Vessel.kind": "what it is", "Vessel.code": "code it is built to", "Vessel.volume": "inner volume", "Vessel.filled": "share of liquid, e.g. 85 %", "Vessel.rated": "working pressure on its plate",
 	"Vessel.test_pressure": "test pressure on its plate", "Vessel.evidence": "plate or paper that states them", "Vessel.lowest": "coldest it may get",
 	"Vessel.highest": "hottest it may get", "Vessel.relief": "relief device on it", "Vessel.vent": "whether it is open to the air", "Vessel.insulated": "whether it is insulated",
 	"Vessel.discharge_limit": "highest discharge pressure marked on it", "Vessel.contains": "what it is for, when that is none of the line's own fluids",

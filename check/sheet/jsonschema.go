@@ -2,25 +2,20 @@ package sheet
 
 import (
 	"bytes"
-	_ "embed"
 	"encoding/json"
 	"reflect"
 	"slices"
 	"strings"
 )
 
-//go:embed sheet.schema.json
-var schemaText []byte
-
-// JSONSchema is the JSON Schema (draft 2020-12) of a line sheet, by which an editor completes keys and words and flags
-// slips. It knows the form of a value, not whether the sheet makes sense: that is for the reader.
-func JSONSchema() []byte { return bytes.Clone(schemaText) }
-
 // schemaNode is one JSON Schema; the encoder sorts its keywords.
 type schemaNode map[string]any
 
-// generateSchema works the schema out from the tags that the reader obeys, so that the two cannot part ways.
-func generateSchema() ([]byte, error) {
+// JSONSchema is the JSON Schema (draft 2020-12) of a line sheet, by which an editor completes keys and words and flags
+// slips. It knows the form of a value, not whether the sheet makes sense: that is for the reader. It is worked out from
+// the tags that the reader obeys, so that the two cannot part ways; sheet.schema.json is a copy. An error is a fault in
+// the tool.
+func JSONSchema() ([]byte, error) {
 	defs := schemaNode{}
 	root := defineObject(reflect.TypeFor[Line](), defs)
 	root["$schema"] = "https://json-schema.org/draft/2020-12/schema"

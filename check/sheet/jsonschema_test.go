@@ -19,7 +19,7 @@ import (
 var updateSchema = flag.Bool("update", false, "write sheet.schema.json anew")
 
 func TestSchemaIsFresh(t *testing.T) {
-	want, err := generateSchema()
+	want, err := JSONSchema()
 	require.NoError(t, err)
 	if *updateSchema {
 		require.NoError(t, os.WriteFile("sheet.schema.json", want, 0o644))
@@ -31,7 +31,7 @@ func TestSchemaIsFresh(t *testing.T) {
 
 func compiled(t testing.TB) *jsonschema.Schema {
 	t.Helper()
-	text, err := generateSchema()
+	text, err := JSONSchema()
 	require.NoError(t, err)
 	doc, err := jsonschema.UnmarshalJSON(bytes.NewReader(text))
 	require.NoError(t, err)

@@ -148,3 +148,15 @@ func heldAt(items []facts.Strength, c float64) float64 {
 
 // tidy rounds to a millionth, so that the last digits of floating point do not show.
 func tidy(x float64) float64 { return math.Round(x*1e6) / 1e6 }
+
+// Allowed is the highest pressure in kPa at c °C; false outside the region.
+func (s Scope) Allowed(c float64) (kpa float64, ok bool) {
+	for _, p := range s.Pieces {
+		if c >= p.FromC && c <= p.ToC {
+			if here := p.form.at(c) / 1e3; !ok || here < kpa {
+				kpa, ok = here, true
+			}
+		}
+	}
+	return kpa, ok
+}

@@ -33,6 +33,7 @@ func (d *drawer) vapours() []Vapour {
 const (
 	curveStepK   = 5
 	highestCurve = 100e5 // Pa: beyond the rating of any transfer hose the curve says nothing more
+	hair         = 1e-6  // K: the ends of an equation's range are not lost in the last digit
 )
 
 func (d *drawer) vapour(f *resolve.Fluid, e *catalog.Equation) Vapour {
@@ -43,8 +44,8 @@ func (d *drawer) vapour(f *resolve.Fluid, e *catalog.Equation) Vapour {
 		p *= units.AbsolutePressure(1 / (1 - e.UnderstatesPct/100))
 		return float64(p.Gauge(d.line.Ambient)), err == nil
 	}
-	if p, ok := v.at(v.FromC); ok && p < 0 {
-		if c, ok := crossing(v.FromC, v.ToC-1e-6, v.at); ok { // a hair inside the range
+	if p, ok := v.at(v.FromC + hair); ok && p < 0 {
+		if c, ok := crossing(v.FromC+hair, v.ToC-hair, v.at); ok {
 			v.BoilsC, v.BoilsAt = &c, d.show.Degrees(units.Celsius(c))
 		}
 	}
@@ -68,7 +69,7 @@ func (d *drawer) vapourRows(f *resolve.Fluid, v Vapour) []Row {
 	if len(cs) == 0 {
 		return []Row{}
 	}
-	for c := math.Ceil(slices.Min(cs)/20) * 20; c <= slices.Max(cs)+40; c += 20 {
+	for c, last := math.Ceil(slices.Min(cs)/20)*20, slices.Max(cs)+40; c <= last; c += 20 {
 		cs = append(cs, c)
 	}
 	out := []Row{}
@@ -88,7 +89,7 @@ func (d *drawer) meetings(s Scope, vapours []Vapour) []VapourAt {
 			continue
 		}
 		for _, p := range s.Pieces {
-			c, ok := crossing(max(p.FromC, v.FromC), min(p.ToC, v.ToC), func(c float64) (float64, bool) {
+			c, ok := crossing(max(p.FromC, v.FromC+hair), min(p.ToC, v.ToC-hair), func(c float64) (float64, bool) {
 				y, ok := v.at(c)
 				return y - p.form.at(c), ok
 			})

@@ -30,7 +30,7 @@ func newNew(s streams) *cobra.Command {
 			return writeNew(s, args[0], sheet.Template())
 		},
 	})
-	cmd.AddCommand(newKey(s))
+	cmd.AddCommand(newKey(s), newRule(s))
 	cmd.AddCommand(newEntries(s)...)
 	return cmd
 }

@@ -21,7 +21,7 @@ and what to do. The laws were mostly read in an older annual edition: check the 
 		Args: cobra.NoArgs,
 		RunE: func(c *cobra.Command, _ []string) error { return c.Help() },
 	}
-	cmd.AddCommand(newRulesList(s), newRulesShow(s), newRulesExplain(s), newRulesLaw(s))
+	cmd.AddCommand(newRulesList(s), newRulesShow(s), newRulesExplain(s), newRulesLaw(s), newRulesTest(s))
 	return cmd
 }
 

@@ -31,6 +31,26 @@ _found := {
 }
 
 _cases := {
+	"one past the window": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_section({"relief_set_kpa": 3449, "weakest_kpa": 2413, "carries_lpg": true})],
+		"want": {object.union(_found, {"have_kpa": 2413, "need_kpa": 3449})},
+	},
+	"in the window, but the law does not apply": {
+		"regimes": ["33 CFR 154.500"],
+		"given": [_section({"relief_set_kpa": 3448, "weakest_kpa": 2413, "carries_lpg": true})],
+		"want": {object.union(_found, {"have_kpa": 2413, "need_kpa": 3448})},
+	},
+	"in the window, but no LP-gas": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_section({"relief_set_kpa": 3448, "weakest_kpa": 2413, "carries_lpg": false})],
+		"want": {object.union(_found, {"have_kpa": 2413, "need_kpa": 3448})},
+	},
+	"inside the window the law asks for": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_section({"relief_set_kpa": 3448, "weakest_kpa": 2413, "carries_lpg": true})],
+		"want": set(),
+	},
 	"past the rating and its rounding": {
 		"given": [_section({"relief_set_kpa": 1602, "weakest_kpa": 1600})],
 		"want": {_found},
@@ -85,6 +105,6 @@ _cases := {
 
 test_report[note] if {
 	some note, tc in _cases
-	got := section_relief_above_weakest.report with input as {"sections": tc.given}
+	got := section_relief_above_weakest.report with input as {"sections": tc.given, "line": {"regimes": object.get(tc, "regimes", [])}}
 	got == tc.want
 }

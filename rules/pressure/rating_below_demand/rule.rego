@@ -8,7 +8,7 @@
 # custom:
 #   severity: stop
 #   subject: capacities
-#   scope: []
+#   scope: ["!accumulates"]
 #   needs: [capacities.rated_kpa, capacities.demand_kpa]
 #   message: "{part} ({what}) holds {have_kpa}, but {case} can reach {need_kpa}"
 #   action: "Fit a part with a higher rating, or limit the source pressure with a relief device."
@@ -36,5 +36,6 @@ report contains {
 	"need_kpa": c.demand_kpa,
 } if {
 	some c in input.capacities
+	not c.accumulates
 	c.rated_kpa < c.demand_kpa
 }

@@ -21,6 +21,26 @@ _relief(more) := object.union(
 _found := {"subject": "PSV1", "part": "PSV1", "weakest": "H1", "set_kpa": 1002, "rated_kpa": 1100}
 
 _cases := {
+	"one past the window": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_relief({"set_kpa": 3449, "weakest_kpa": 3449, "on_lpg_liquid": true})],
+		"want": {object.union(_found, {"set_kpa": 3449, "rated_kpa": 3449})},
+	},
+	"in the window, but the law does not apply": {
+		"regimes": ["33 CFR 154.500"],
+		"given": [_relief({"set_kpa": 3448, "weakest_kpa": 3449, "on_lpg_liquid": true})],
+		"want": {object.union(_found, {"set_kpa": 3448, "rated_kpa": 3449})},
+	},
+	"in the window, but no LP-gas": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_relief({"set_kpa": 3448, "weakest_kpa": 3449, "on_lpg_liquid": false})],
+		"want": {object.union(_found, {"set_kpa": 3448, "rated_kpa": 3449})},
+	},
+	"inside the window the law asks for": {
+		"regimes": ["29 CFR 1910.110"],
+		"given": [_relief({"set_kpa": 3448, "weakest_kpa": 3449, "on_lpg_liquid": true})],
+		"want": set(),
+	},
 	"one past the limit and its rounding": {
 		"given": [_relief({"set_kpa": 1002, "weakest_kpa": 1100})],
 		"want": {_found},
@@ -91,6 +111,6 @@ _cases := {
 
 test_report[note] if {
 	some note, tc in _cases
-	got := accumulates_above_hose.report with input as {"reliefs": tc.given}
+	got := accumulates_above_hose.report with input as {"reliefs": tc.given, "line": {"regimes": object.get(tc, "regimes", [])}}
 	got == tc.want
 }

@@ -1,0 +1,97 @@
+package batch
+
+import (
+	"bufio"
+	"bytes"
+	"errors"
+	"fmt"
+	"io"
+	"io/fs"
+	"iter"
+	"os"
+	"path/filepath"
+	"slices"
+	"strings"
+)
+
+// mostLine is the longest line that is read. A sheet of a thousand parts has about a tenth of that.
+const mostLine = 16 << 20
+
+// Stream is every line of a reader, named NAME:1 and on. Empty lines are left out, but counted.
+func Stream(name string, r io.Reader) iter.Seq[Item] {
+	return func(yield func(Item) bool) {
+		in, buffer := bufio.NewReaderSize(r, 64<<10), []byte(nil)
+		for n := 1; ; n++ {
+			line, err := longLine(in, buffer[:0])
+			buffer = line
+			i := Item{Name: fmt.Sprintf("%s:%d", name, n), Text: bytes.TrimSpace(line)}
+			if errors.Is(err, bufio.ErrTooLong) {
+				i = Item{Name: i.Name, Err: fmt.Errorf("the line is longer than %d bytes", mostLine)}
+				err = nil
+			}
+			if err != nil && err != io.EOF {
+				yield(Item{Name: i.Name, Err: err})
+				return
+			}
+			if (len(i.Text) > 0 || i.Err != nil) && !yield(i) || err == io.EOF {
+				return
+			}
+		}
+	}
+}
+
+// longLine reads up to the end of the line, and passes over the rest of one that is too long.
+func longLine(in *bufio.Reader, b []byte) ([]byte, error) {
+	long := false
+	for {
+		part, err := in.ReadSlice('\n')
+		if long = long || len(b)+len(part) > mostLine; !long {
+			b = append(b, part...)
+		}
+		switch {
+		case err == bufio.ErrBufferFull:
+		case long:
+			return b[:0], bufio.ErrTooLong
+		default:
+			return b, err
+		}
+	}
+}
+
+// Files is every file below a folder that ends in one of the suffixes, in the order of their names.
+func Files(dir string, suffixes ...string) iter.Seq[Item] {
+	return func(yield func(Item) bool) {
+		err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+			if err != nil {
+				if !yield(Item{Name: path, Err: err}) {
+					return fs.SkipAll
+				}
+				return nil
+			}
+			if d.IsDir() || !slices.ContainsFunc(suffixes, func(s string) bool { return strings.HasSuffix(path, s) }) {
+				return nil
+			}
+			if !yield(File(path)) {
+				return fs.SkipAll
+			}
+			return nil
+		})
+		if err != nil {
+			yield(Item{Name: dir, Err: err})
+		}
+	}
+}
+
+// File is one file as a whole.
+func File(path string) Item {
+	f, err := os.Open(path)
+	if err != nil {
+		return Item{Name: path, Err: err}
+	}
+	defer f.Close()
+	text, err := io.ReadAll(io.LimitReader(f, mostLine+1))
+	if err == nil && len(text) > mostLine {
+		err = fmt.Errorf("the file is longer than %d bytes", mostLine)
+	}
+	return Item{Name: path, Text: text, Err: err}
+}

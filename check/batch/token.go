@@ -1,0 +1,88 @@
+package batch
+
+import (
+	"encoding/json"
+	"math"
+)
+
+func (r *reader) space() {
+	for r.at < len(r.text) && (r.text[r.at] == ' ' || r.text[r.at] == '\t' || r.text[r.at] == '\r' || r.text[r.at] == '\n') {
+		r.at++
+	}
+}
+
+func (r *reader) take(c byte) bool {
+	if r.at < len(r.text) && r.text[r.at] == c {
+		r.at++
+		return true
+	}
+	return false
+}
+
+// quoted reads a string.
+func (r *reader) quoted() (string, bool) {
+	if !r.take('"') {
+		return "", false
+	}
+	start := r.at
+	for ; r.at < len(r.text); r.at++ {
+		switch c := r.text[r.at]; {
+		case c == '"':
+			r.at++
+			return r.text[start : r.at-1], true
+		case c == '\\':
+			return r.escaped(start)
+		case c < ' ':
+			return "", false
+		}
+	}
+	return "", false
+}
+
+// escaped reads a string with backslashes, which is rare.
+func (r *reader) escaped(start int) (string, bool) {
+	for ; r.at < len(r.text); r.at++ {
+		switch r.text[r.at] {
+		case '\\':
+			r.at++
+		case '"':
+			r.at++
+			var s string
+			err := json.Unmarshal([]byte(r.text[start-1:r.at]), &s)
+			return s, err == nil
+		}
+	}
+	return "", false
+}
+
+func (r *reader) answer() (value, ok bool) {
+	switch rest := r.text[r.at:]; {
+	case len(rest) >= 4 && rest[:4] == "true":
+		r.at += 4
+		return true, true
+	case len(rest) >= 5 && rest[:5] == "false":
+		r.at += 5
+		return false, true
+	}
+	return false, false
+}
+
+// number reads a whole number. A fraction or exponent is not taken.
+func (r *reader) number() (int64, bool) {
+	minus := r.take('-')
+	start, n := r.at, uint64(0)
+	for ; r.at < len(r.text) && r.text[r.at] >= '0' && r.text[r.at] <= '9'; r.at++ {
+		if r.at-start == 18 {
+			return 0, false // near the end of 64 bits
+		}
+		n = 10*n + uint64(r.text[r.at]-'0')
+	}
+	digits := r.at - start
+	if digits == 0 || digits > 1 && r.text[start] == '0' || n > math.MaxInt64 {
+		return 0, false
+	}
+	if minus {
+		return -int64(n), true
+	}
+	return int64(n), true
+}

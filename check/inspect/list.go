@@ -1,0 +1,65 @@
+package inspect
+
+import (
+	"lineworthy/catalog"
+	"lineworthy/check/facts"
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+)
+
+// Shown prints a gauge pressure in the units of the sheet.
+type Shown interface {
+	Pressure(units.GaugePressure) string
+}
+
+// List is the list for one line. It holds on to the sheet it was made from: Merge writes readings into it.
+type List struct {
+	Line, Title, Sheet, Sum string // Sum is the SHA-256 of the sheet
+	AsOf                    string
+	Items                   []*Item
+	Tests                   []LeakTest
+	Holds                   []Hold
+	Equipment               []Advice
+	line                    *sheet.Line
+}
+
+// Hold is a point beyond which nobody goes until it is passed.
+type Hold struct{ ID, Text string }
+
+// Advice is one thing to wear or to have at hand.
+type Advice struct{ Text, Why string }
+
+// New makes the list. The error is sheet.Problems when a name is not in the catalog.
+func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, shown Shown) (*List, error) {
+	line, err := resolve.Resolve(s, cat, resolve.Options{AsOf: asOf})
+	if err != nil {
+		return nil, err
+	}
+	l := &List{
+		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s,
+		Items: walk(line, f), Equipment: equipment(line),
+	}
+	for _, r := range line.Runs {
+		l.Tests = append(l.Tests, leakTest(r, f, shown))
+	}
+	l.Holds = holds(line, f)
+	return l, nil
+}
+
+func holds(l *resolve.Line, f *facts.Facts) []Hold {
+	out := []Hold{
+		{"data-sheets", "The safety data sheets of every fluid are at hand and were read; protective equipment is worn."},
+		{"items", "Every item of this list was looked at, and nothing is rejected. No connection is made before."},
+	}
+	if f.Line.Flammable {
+		out = append(out, Hold{"bonding", "Bonding is connected and measured: at most 10 ohm over metal all the way (practice, no source)."})
+	}
+	if len(l.Nearby) > 0 {
+		out = append(out, Hold{"right-point", "A second person read the label at the receiving point aloud, and it is the one of this sheet."})
+	}
+	if f.Line.RemoteStop.V || f.Line.AutomaticStop.V {
+		out = append(out, Hold{"stop", "The stop of the sheet was tried today, and the flow can be ended with it."})
+	}
+	return append(out, Hold{"leak-test", "Every leak test below is passed. No product enters the line before."})
+}

@@ -1,0 +1,87 @@
+package inspect_test
+
+import (
+	"path/filepath"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+	"gopkg.in/yaml.v3"
+
+	"lineworthy/check/inspect"
+	"lineworthy/check/report"
+)
+
+// TestWalk: every part of every shipped line is on its list once, each joint between the two things it joins.
+func TestWalk(t *testing.T) {
+	all, err := filepath.Glob("../../testdata/lines/*/line.yaml")
+	require.NoError(t, err)
+	require.NotEmpty(t, all)
+	e := engine(t)
+	for _, path := range all {
+		l, s := listOf(t, e, path)
+		at := map[string]int{}
+		for n, i := range l.Items {
+			require.NotContains(t, at, i.ID, path)
+			at[i.ID] = n
+			require.NotEmpty(t, i.Fields, path+i.ID)
+			require.NotEmpty(t, i.Reject, path+i.ID)
+		}
+		for _, r := range s.Runs {
+			for _, p := range r.V.Parts {
+				require.Contains(t, at, p.ID.V, path)
+			}
+		}
+		for _, i := range l.Items {
+			if a, b, ok := strings.Cut(i.ID, " to "); ok && i.Kind == "joint" {
+				left, _, _ := strings.Cut(a, ".")
+				right, _, _ := strings.Cut(b, ".")
+				if left == right {
+					continue // the mount of a branch is named after the branch
+				}
+				if l, ok := at[left]; ok {
+					require.Less(t, l, at[i.ID], path)
+				}
+				if r, ok := at[right]; ok && l.Items[r].Kind != "vessel" {
+					require.Greater(t, r, at[i.ID], path)
+				}
+			}
+		}
+		formIsYAML(t, l)
+		page, err := l.HTML()
+		require.NoError(t, err)
+		require.NotContains(t, page, "<script")
+		require.Contains(t, l.Text(report.Options{}), "safety data sheet, section 8")
+	}
+}
+
+func formIsYAML(t *testing.T, l *inspect.List) {
+	t.Helper()
+	var form struct {
+		Line  string
+		Items []map[string]string
+	}
+	require.NoError(t, yaml.Unmarshal([]byte(l.Form()), &form))
+	require.Equal(t, l.Line, form.Line)
+	require.Len(t, form.Items, len(l.Items))
+	filled, err := l.Merge([]byte(strings.Replace(l.Form(), `day: ""`, "day: 2026-11-25", 1)))
+	require.NoError(t, err)
+	require.Empty(t, filled.Readings)
+}
+
+// TestLeakTest: never above the lowest rating or nine tenths of a relief device, never air where something burns.
+func TestLeakTest(t *testing.T) {
+	l, _ := listOf(t, engine(t), ammonia)
+	require.Len(t, l.Tests, 1)
+	require.Equal(t, "166 psig", l.Tests[0].Pressure) // ammonia at 32 °C with 1 m of head, as the check command has it
+	require.Contains(t, l.Tests[0].Why, "at most 292 psig (nine tenths of the set pressure of RV1)")
+	require.Contains(t, l.Tests[0].Fluid, "never air")
+}
+
+func TestEquipment(t *testing.T) {
+	l, _ := listOf(t, engine(t), ammonia)
+	require.True(t, slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
+	water, _ := listOf(t, engine(t), "../../testdata/lines/cip-dairy/line.yaml")
+	require.False(t, slices.ContainsFunc(water.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
+}

@@ -1,0 +1,69 @@
+package inspect
+
+import (
+	"fmt"
+
+	"lineworthy/check/resolve"
+	"lineworthy/check/sheet"
+	"lineworthy/check/units"
+)
+
+// Who says when a thing is out of use. Federal law is the 2015 edition, published: check the current code.
+const (
+	roadHose = "49 CFR 180.416(g)(1) (2015 edition, published)"
+	roadPipe = "49 CFR 180.416(g)(2) (2015 edition, published)"
+	grades   = "ISO 2928:2021, electrical properties (published); EN 12115 for the grades through the wall (restated)"
+	practice = "practice, no source"
+	dataPage = "safety data sheet, section 8 (29 CFR 1910.1200 appendix D, recalled), decides; this line is practice"
+)
+
+// mostOhm are the limits of the electrical grades from end to end.
+var mostOhm = map[string]units.Resistance{"M": 100, "M/T": 100, "Ohm": 1e6, "Ohm/T": 1e6}
+
+func limitText(grade string) string {
+	most, ok := mostOhm[grade]
+	if !ok {
+		return ", grade " + grade + " has no limit"
+	}
+	return fmt.Sprintf("; grade %s: at most %.0f ohm", grade, float64(most))
+}
+
+func hoseRejects(p *resolve.Part) []Reject {
+	out := []Reject{
+		{"cover worn or cut so far that the reinforcement shows; kinked or flattened for good; soft spots, bulges or a loose cover; couplings damaged, slipped or worn; bolts loose or missing", roadHose},
+		{"identity not the one the line is approved with, marks not to be read, test overdue", practice},
+	}
+	if p.Hose != nil && p.Hose.Standard == "ISO 10380" {
+		out = append(out, Reject{"braid of a metal hose damaged", roadPipe})
+	}
+	if most, ok := mostOhm[p.Sheet.Grade.V]; ok {
+		out = append(out, Reject{fmt.Sprintf("more than %.0f ohm from end to end", float64(most)), grades})
+	}
+	return append(out, due(p.Sheet)...)
+}
+
+// due says from which day the test is overdue.
+func due(p *sheet.Part) []Reject {
+	if !p.Tested.Set || !p.TestEvery.Set {
+		return nil
+	}
+	return []Reject{{"the last test is more than " + p.TestEvery.Text + " ago; by the date of the sheet it falls due on " + p.Tested.V.AddMonths(p.TestEvery.V).String(), "The interval is the sheet's; the date on the thing itself decides"}}
+}
+
+func partRejects(p *sheet.Part) []Reject {
+	out := []Reject{{"visible leak; bolts loose, missing or badly corroded; a stop valve that does not move; severe corrosion", roadPipe}}
+	if p.Kind.V == "relief" {
+		out = append(out, Reject{"seal broken, outlet blocked, set pressure not the one of the sheet", practice})
+	}
+	if p.Kind.V == "gauge" {
+		out = append(out, Reject{"does not stand at zero with the line open; glass broken", practice})
+	}
+	return append(out, due(p)...)
+}
+
+var vesselRejects = []Reject{{"dents, cracks, leaks or severe corrosion; label or plate missing or of another fluid; vent blocked", practice}}
+
+var jointRejects = []Reject{
+	{"seal missing, cut, hard, swollen or of another kind; faces scored; threads damaged; ends of different standards forced together", practice},
+	{"bolts loose, missing or badly corroded", roadPipe},
+}

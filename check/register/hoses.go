@@ -1,0 +1,205 @@
+package register
+
+import (
+	"cmp"
+	"slices"
+	"strings"
+
+	"lineworthy/catalog"
+	"lineworthy/check/sheet"
+)
+
+// hoses are the hoses of a sheet that bear an identity: the tag read on it, else the one the line is approved with.
+func hoses(l *sheet.Line, cat *catalog.Catalog) (out []Hose) {
+	ids, products := fluids(l, cat)
+	known := []string{}
+	for _, id := range ids {
+		known = append(known, id)
+	}
+	for _, run := range l.Runs {
+		carried := []string{}
+		for _, name := range run.V.Carries {
+			if products[name.V] {
+				carried = append(carried, ids[name.V])
+			}
+		}
+		for _, p := range run.V.Parts {
+			if tag := cmp.Or(strings.TrimSpace(p.Tag.V), strings.TrimSpace(p.Assigned.V)); p.Kind.V == "hose" && tag != "" {
+				out = append(out, Hose{tag, p.ID.V, sorted(carried), sorted(known)})
+			}
+		}
+	}
+	return out
+}
+
+// fluids are the catalog ids of the names that the sheet gives to fluids, and which of them are products.
+func fluids(l *sheet.Line, cat *catalog.Catalog) (ids map[string]string, products map[string]bool) {
+	ids, products = map[string]string{}, map[string]bool{}
+	for _, f := range l.Fluids {
+		id, err := cat.ID(catalog.Fluids, f.V.Fluid.V)
+		if err != nil {
+			id = f.V.Fluid.V
+		}
+		ids[f.Key] = id
+		products[f.Key] = f.V.Role.V == "product" || f.V.Role.V == ""
+	}
+	return ids, products
+}
+
+// Meeting is one hose or line number that stands where it can be at one time only, or a hose whose contents changed.
+type Meeting struct {
+	Kind  string   `json:"kind"` // two lines, two places, previous contents, line twice
+	Tag   string   `json:"tag,omitempty"`
+	Date  string   `json:"date"`
+	Lines []string `json:"lines"`
+	Count int      `json:"count"` // of lines; Lines names the first of them
+	Text  string   `json:"text"`
+}
+
+const shownLines = 6 // of one hose; a word like "none" as a tag would fill the page
+
+// use is one hose on one sheet.
+type use struct {
+	tag, line, path, part, asOf string
+	*contents
+}
+
+// contents are shared by all hoses that carry the same.
+type contents struct{ products, known []string }
+
+// fleet follows hoses across lines. It keeps some hundred bytes for each tagged hose of the register.
+type fleet struct {
+	uses   map[string][]use    // by tag in capitals
+	latest map[string]string   // day of the last sheet of each line
+	first  map[string]string   // path by line and day
+	others map[string][]string // all paths, where there are several
+	words  map[string]string
+	shared map[string]*contents
+}
+
+func newFleet() *fleet {
+	return &fleet{map[string][]use{}, map[string]string{}, map[string]string{}, map[string][]string{}, map[string]string{}, map[string]*contents{}}
+}
+
+// one keeps a single copy of a word that many sheets repeat.
+func (f *fleet) one(word string) string {
+	if w, ok := f.words[word]; ok {
+		return w
+	}
+	word = strings.Clone(word)
+	f.words[word] = word
+	return word
+}
+
+func (f *fleet) contents(h Hose) *contents {
+	key := strings.Join(h.Products, "\x00") + "\x01" + strings.Join(h.Known, "\x00")
+	if f.shared[key] == nil {
+		f.shared[key] = &contents{h.Products, h.Known}
+	}
+	return f.shared[key]
+}
+
+func (f *fleet) add(e *Entry) {
+	if e.Line == "" || e.bad() {
+		return
+	}
+	line, day := strings.Clone(e.Line), f.one(e.AsOf)
+	f.latest[line] = max(f.latest[line], day)
+	f.place(line+"\x00"+day, e.Path)
+	for _, h := range e.Hoses {
+		tag := strings.ToUpper(h.Tag)
+		f.uses[tag] = append(f.uses[tag], use{tag, line, e.Path, f.one(h.Part), day, f.contents(h)})
+	}
+}
+
+func (f *fleet) place(key, path string) {
+	first, ok := f.first[key]
+	if !ok {
+		f.first[key] = path
+		return
+	}
+	if f.others[key] == nil {
+		f.others[key] = []string{first}
+	}
+	f.others[key] = append(f.others[key], path)
+}
+
+// meetings are sorted by kind, tag and day.
+func (f *fleet) meetings() (out []Meeting) {
+	for tag, uses := range f.uses {
+		if len(uses) < 2 {
+			continue
+		}
+		slices.SortFunc(uses, func(a, b use) int {
+			return cmp.Or(cmp.Compare(a.asOf, b.asOf), cmp.Compare(a.line, b.line), cmp.Compare(a.path, b.path), cmp.Compare(a.part, b.part))
+		})
+		out = append(out, f.twoLines(tag, uses)...)
+		out = append(out, twoPlaces(tag, uses)...)
+		out = append(out, previous(tag, uses)...)
+	}
+	for key, paths := range f.others {
+		line, day, _ := strings.Cut(key, "\x00")
+		out = append(out, meeting("line twice", "", day, paths, "several sheets of one day bear the line number "+line))
+	}
+	slices.SortFunc(out, func(a, b Meeting) int {
+		return cmp.Or(cmp.Compare(rank[a.Kind], rank[b.Kind]), cmp.Compare(a.Tag, b.Tag), cmp.Compare(a.Date, b.Date), cmp.Compare(a.Text, b.Text))
+	})
+	return out
+}
+
+var rank = map[string]int{"two lines": 0, "two places": 1, "previous contents": 2, "line twice": 3}
+
+func meeting(kind, tag, day string, where []string, text string) Meeting {
+	where = sorted(where)
+	return Meeting{kind, tag, day, where[:min(len(where), shownLines)], len(where), text}
+}
+
+// twoLines looks at the last sheet of each line alone: a hose that a later sheet no longer names has left the line.
+func (f *fleet) twoLines(tag string, uses []use) []Meeting {
+	var lines, days []string
+	for _, u := range uses {
+		if u.asOf == f.latest[u.line] {
+			lines, days = append(lines, u.line), append(days, u.asOf)
+		}
+	}
+	if len(slices.Compact(slices.Sorted(slices.Values(lines)))) < 2 {
+		return nil
+	}
+	text := "one hose in several lines on the same day"
+	if first, last := slices.Min(days), slices.Max(days); first != last {
+		text = "one hose in several lines: sheets of " + first + " to " + last + " name it, and none shows that it left"
+	}
+	return []Meeting{meeting("two lines", tag, slices.Max(days), lines, text)}
+}
+
+func twoPlaces(tag string, uses []use) (out []Meeting) {
+	for i := 1; i < len(uses); i++ {
+		a, b := uses[i-1], uses[i]
+		if a.path == b.path && a.part != b.part {
+			out = append(out, meeting("two places", tag, b.asOf, []string{b.line + " " + a.part, b.line + " " + b.part}, "one identity on two hoses of a sheet"))
+		}
+	}
+	return out
+}
+
+// previous finds a hose that earlier carried a product which the later sheet does not name, not even as previous contents.
+func previous(tag string, uses []use) (out []Meeting) {
+	before := uses[0]
+	for _, u := range uses[1:] {
+		if u.asOf == before.asOf {
+			continue // the order within a day is not known; twoLines has it
+		}
+		var strange []string
+		for _, p := range before.products {
+			if !slices.Contains(u.known, p) {
+				strange = append(strange, p)
+			}
+		}
+		if len(strange) > 0 {
+			out = append(out, meeting("previous contents", tag, u.asOf, []string{before.line, u.line},
+				"carried "+strings.Join(strange, ", ")+" in "+before.line+" on "+before.asOf+"; the sheet of "+u.line+" does not name it as previous contents"))
+		}
+		before = u
+	}
+	return out
+}

@@ -1,0 +1,131 @@
+package register
+
+import (
+	"cmp"
+	"errors"
+	"iter"
+	"slices"
+	"unicode/utf8"
+
+	"lineworthy/check/report"
+	"lineworthy/check/units"
+)
+
+// Register is what a run found: the summaries stay on the disk, and what is added up over them is here.
+type Register struct {
+	o       Options
+	day     units.Date
+	state   *state
+	earlier *state // of --against; nil without
+	places  []place
+	fleet   *fleet
+	papers  *papers
+	dates   []dated
+	words   map[string]int // lines by verdict; bad and broken for those without
+	judged  int
+	widest  int // letters of the longest line number
+}
+
+// dated is one date of the due list. Its entry says the rest.
+type dated struct {
+	date  int32 // days since 1970-01-01
+	entry int32
+	due   int32
+}
+
+func (r *Register) add(e *Entry, p place) {
+	n := int32(len(r.places))
+	r.places = append(r.places, p)
+	r.widest = max(r.widest, utf8.RuneCountInString(name(e)))
+	switch {
+	case e.Broken:
+		r.words["broken"]++
+	case e.bad():
+		r.words["bad"]++
+	default:
+		r.words[string(e.Word)]++
+	}
+	r.fleet.add(e)
+	r.papers.add(e)
+	for i, d := range e.Due {
+		on, err := units.ParseDate(d.Date)
+		if err == nil && on.Days <= r.day.Days+r.o.DueDays {
+			r.dates = append(r.dates, dated{int32(on.Days), n, int32(i)})
+		}
+	}
+}
+
+// name is the line number, or the path of a sheet that could not be read.
+func name(e *Entry) string { return cmp.Or(e.Line, e.Path) }
+
+// Close gives the state file free.
+func (r *Register) Close() error {
+	err := r.state.close()
+	if r.earlier != nil {
+		err = errors.Join(err, r.earlier.close())
+	}
+	return err
+}
+
+// Judged is how many sheets were judged in this run; the others were taken over from the state file.
+func (r *Register) Judged() int { return r.judged }
+
+// Sheets is how many there are.
+func (r *Register) Sheets() int { return len(r.places) }
+
+// Damaged is how many lines of the state file did not agree with their check.
+func (r *Register) Damaged() int { return r.state.Damaged }
+
+// Count is how many sheets have this verdict.
+func (r *Register) Count(w report.Word) int { return r.words[string(w)] }
+
+// Bad is how many sheets could not be judged, and of how many of those the fault lies in the tool.
+func (r *Register) Bad() (sheets, tool int) {
+	return r.words["bad"] + r.words["broken"], r.words["broken"]
+}
+
+// Entries are the summaries in the order of their paths, read from the disk one by one.
+func (r *Register) Entries() iter.Seq2[*Entry, error] {
+	return func(yield func(*Entry, error) bool) {
+		for _, p := range r.places {
+			if e, err := r.state.at(p); !yield(e, err) || err != nil {
+				return
+			}
+		}
+	}
+}
+
+// DueLine is one date with the line it belongs to.
+type DueLine struct {
+	Due
+	Days int    `json:"days"` // from the day of the register; negative when overdue
+	Line string `json:"line"`
+	Path string `json:"path"`
+}
+
+// Due are the dates up to the last day asked for, the most overdue first.
+func (r *Register) Due() iter.Seq2[DueLine, error] {
+	slices.SortFunc(r.dates, func(a, b dated) int {
+		return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.entry, b.entry), cmp.Compare(a.due, b.due))
+	})
+	return func(yield func(DueLine, error) bool) {
+		for _, d := range r.dates {
+			e, err := r.state.at(r.places[d.entry])
+			if err != nil {
+				yield(DueLine{}, err)
+				return
+			}
+			if !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path}, nil) {
+				return
+			}
+		}
+	}
+}
+
+// Evidence are the values to confirm, in the order in which they free lines.
+func (r *Register) Evidence() []Evidence { return r.papers.ranked() }
+
+// Meetings are hoses and line numbers that stand in several places, and hoses with other contents before.
+func (r *Register) Meetings() []Meeting { return r.fleet.meetings() }
+
+func daysAfter(d units.Date, days int) units.Date { return units.Date{Days: d.Days + days} }

@@ -1,0 +1,195 @@
+package register
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"os"
+	"runtime"
+	"sync"
+
+	"lineworthy/catalog"
+	"lineworthy/check/units"
+)
+
+// Options are what a run works with.
+type Options struct {
+	Dir      string // folder of the sheets
+	State    string // file to go on from and to add to; none when empty
+	Against  string // state file of an earlier run to compare with; none when empty
+	AsOf     units.Date
+	DueDays  int // the due list reaches this many days past AsOf
+	Workers  int // as many as there are processors when 0
+	Judge    Judge
+	Catalog  *catalog.Catalog
+	Basis    Basis
+	Progress func(done, total int) // may be nil
+}
+
+// ErrEmpty says that there is no sheet in the folder.
+var ErrEmpty = errors.New("there is no .yaml or .yml file in it")
+
+// Run judges every sheet of the folder and gives the register, which has to be closed. A sheet that cannot be judged is
+// part of the register. Errors: the folder, the state file or the context.
+func Run(ctx context.Context, o Options) (*Register, error) {
+	paths, faults, err := sheets(o.Dir)
+	if err == nil && len(paths) == 0 {
+		err = fmt.Errorf("%s: %w", o.Dir, ErrEmpty)
+	}
+	if err != nil {
+		return nil, err
+	}
+	r := &Register{o: o, day: o.AsOf, places: make([]place, 0, len(paths)), fleet: newFleet(), papers: newPapers(), words: map[string]int{}}
+	if err := r.open(); err != nil {
+		return nil, err
+	}
+	if err := r.judge(ctx, paths, faults); err != nil {
+		return nil, errors.Join(err, r.state.file.Sync(), r.Close())
+	}
+	return r, nil
+}
+
+func (r *Register) open() (err error) {
+	if r.o.Against != "" {
+		if same(r.o.State, r.o.Against) {
+			return errors.New("--state and --against are the same file: keep a copy of it before the change, and compare with that")
+		}
+		if r.earlier, err = readState(r.o.Against); err != nil {
+			return err
+		}
+	}
+	if r.o.State == "" {
+		r.state, err = passing()
+	} else {
+		r.state, err = openState(r.o.State)
+	}
+	if err == nil {
+		if err = r.state.rest(r.o.Basis); err == nil {
+			return nil
+		}
+		err = errors.Join(err, r.state.close())
+	}
+	if r.earlier != nil {
+		err = errors.Join(err, r.earlier.close())
+	}
+	return err
+}
+
+func same(a, b string) bool {
+	x, err := os.Stat(a)
+	if err != nil {
+		return false
+	}
+	y, err := os.Stat(b)
+	return err == nil && os.SameFile(x, y)
+}
+
+// job is one sheet on its way; its answer comes back in the order of the sheets.
+type job struct {
+	path   string
+	answer chan answer
+}
+
+type answer struct {
+	entry *Entry
+	kept  bool // it stands in the state file already, at place
+	place place
+}
+
+// ahead is how many sheets each worker may be ahead of the one that is written next.
+const ahead = 8
+
+// judge runs the workers. Only this goroutine adds to the state.
+func (r *Register) judge(ctx context.Context, paths []string, faults map[string]string) error {
+	ctx, stop := context.WithCancel(ctx)
+	defer stop()
+	workers := r.o.Workers
+	if workers <= 0 {
+		workers = runtime.GOMAXPROCS(0)
+	}
+	jobs, order := make(chan job), make(chan job, ahead*workers)
+	var group sync.WaitGroup
+	defer group.Wait()
+	defer stop()
+	for range workers {
+		group.Go(func() { r.work(ctx, jobs, faults) })
+	}
+	group.Go(func() { feed(ctx, paths, jobs, order) })
+	for done := range paths {
+		if err := r.next(ctx, order); err != nil {
+			return err
+		}
+		if r.o.Progress != nil {
+			r.o.Progress(done+1, len(paths))
+		}
+	}
+	return r.state.file.Sync()
+}
+
+func feed(ctx context.Context, paths []string, jobs, order chan<- job) {
+	defer close(jobs)
+	for _, path := range paths {
+		j := job{path, make(chan answer, 1)}
+		select {
+		case order <- j:
+		case <-ctx.Done():
+			return
+		}
+		select {
+		case jobs <- j:
+		case <-ctx.Done():
+			return
+		}
+	}
+}
+
+func (r *Register) work(ctx context.Context, jobs <-chan job, faults map[string]string) {
+	k := &judging{r.o.Dir, r.o.Judge, r.o.Catalog, r.o.Basis.id(), r.o.AsOf.String()}
+	for j := range jobs {
+		if text, bad := faults[j.path]; bad {
+			e := &Entry{Path: j.path, Basis: k.basis, AsOf: k.asOf, Undated: true, Faults: []string{j.path + ": " + text}}
+			j.answer <- answer{entry: e}
+			continue
+		}
+		j.answer <- r.one(ctx, k, j.path)
+	}
+}
+
+func (r *Register) one(ctx context.Context, k *judging, path string) answer {
+	text, sum, err := k.read(path)
+	if err != nil {
+		e := &Entry{Path: path, Basis: k.basis, AsOf: k.asOf}
+		e = e.failed(err)
+		e.Broken = false // it lies with the file
+		return answer{entry: e}
+	}
+	if old, at, ok := r.state.about(path); ok && old.holds(sum, k.basis, k.asOf) {
+		return answer{old, true, at}
+	}
+	return answer{entry: k.entry(ctx, path, text, sum)}
+}
+
+// next takes the next sheet in order. What came from an ended context is not kept: it says nothing about the sheet.
+func (r *Register) next(ctx context.Context, order <-chan job) error {
+	var a answer
+	select {
+	case j := <-order:
+		select {
+		case a = <-j.answer:
+		case <-ctx.Done():
+		}
+	case <-ctx.Done():
+	}
+	if err := ctx.Err(); err != nil {
+		return err
+	}
+	if !a.kept {
+		var err error
+		if a.place, err = r.state.put("sheet", a.entry); err != nil {
+			return err
+		}
+		r.judged++
+	}
+	r.add(a.entry, a.place)
+	return nil
+}

@@ -1,0 +1,63 @@
+package sequence
+
+// Fault is one thing that must not happen, at the step that brings it about.
+type Fault struct {
+	Step   int    `json:"step"` // from 1; one past the last for what is left at the end
+	Name   string `json:"name"` // one of the names below
+	Item   string `json:"item"`
+	Says   string `json:"says"`
+	Do     string `json:"do"`
+	Source string `json:"source"`
+}
+
+// The names of faults.
+const (
+	BlockedIn        = "liquid blocked in"
+	UnderPressure    = "disconnecting under pressure"
+	WithLiquid       = "disconnecting with liquid inside"
+	Backflow         = "backflow"
+	QuickOxygen      = "oxygen opened quickly into a dead end"
+	Overfill         = "overfill"
+	PadLeft          = "pad left on a closed vessel"
+	ReverseOrder     = "reverse order"
+	DeadPump         = "pump against a closed outlet"
+	NotConnected     = "opened before connected"
+	VentedLive       = "vented with the source open"
+	SetTooHigh       = "set above the sheet"
+	SourceLeft       = "source left open"
+	OpenEnd          = "disconnecting with the destination open"
+	NoWay            = "transfer without an open way"
+	ConnectedUnbound = "connected before bonded"
+)
+
+const practice = "practice, no source"
+
+// remedy is what to do instead, and who says so. Federal law is the 2015 edition: check the current code.
+var remedy = map[string][2]string{
+	BlockedIn:        {"Close the source first, let the stretch run empty, then close its other end; or fit a relief device between the two.", "29 CFR 1910.111(b)(9)(ix) for ammonia (published); else " + practice},
+	UnderPressure:    {"Close the source, vent the stretch and read its gauge at zero, then disconnect.", practice},
+	WithLiquid:       {"Drain the stretch into the destination or a closed drain before disconnecting.", practice},
+	Backflow:         {"Raise the pressure of the source above that of the destination first, or fit a check valve.", practice},
+	QuickOxygen:      {"Open it slowly, over several seconds: gas squeezed quickly in a dead end gets hot enough to ignite what it meets.", "ASTM G88 and G63 (recalled)"},
+	Overfill:         {"Transfer less, or empty the destination further first.", "95 %, " + practice},
+	PadLeft:          {"Close the gas source, back the regulator off and vent the vessel.", practice},
+	ReverseOrder:     {"Open from the destination towards the source, and close the source first.", practice},
+	DeadPump:         {"Open the way to the destination before the pump starts; stop the pump before the way is closed.", practice},
+	NotConnected:     {"Make every connection, and check it, before any valve of the source opens.", "49 CFR 174.67(h) for rail tank cars (published); else " + practice},
+	VentedLive:       {"Close the source before venting or draining.", practice},
+	SetTooHigh:       {"Set it as the sheet says, or change the sheet and have the line judged anew.", practice},
+	SourceLeft:       {"Close the valve of the source.", practice},
+	OpenEnd:          {"Close the valve at the destination before the hose comes off: what stands behind it can run back.", practice},
+	NoWay:            {"Open every valve between source and destination first, and give the source the pressure to move the liquid.", practice},
+	ConnectedUnbound: {"Bond the receiving vessel first, then the source, then connect.", "49 CFR 177.837(b) (published)"},
+}
+
+func (p *play) fault(name, item, says string) {
+	for _, f := range p.out.Faults {
+		if f.Name == name && f.Item == item {
+			return // told once, where it begins
+		}
+	}
+	r := remedy[name]
+	p.out.Faults = append(p.out.Faults, Fault{Step: p.at, Name: name, Item: item, Says: says, Do: r[0], Source: r[1]})
+}

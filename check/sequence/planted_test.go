@@ -1,0 +1,61 @@
+package sequence_test
+
+import (
+	"os"
+	"path/filepath"
+	"testing"
+
+	"github.com/stretchr/testify/require"
+
+	"lineworthy/check/sequence"
+)
+
+// planted is every planted fault with all that it brings along. The order rules are practice, but for those whose source the fault
+// itself names: 29 CFR 1910.111(b)(9)(ix), 49 CFR 174.67(h), 49 CFR 177.837(b), ASTM G88.
+var planted = map[string][]string{
+	"pump/blocked_in":          {sequence.BlockedIn},
+	"pump/pump_against_closed": {sequence.DeadPump},
+	"pump/overfill":            {sequence.Overfill},
+	"pump/reverse_start":       {sequence.ReverseOrder},
+	"pump/reverse_stop":        {sequence.ReverseOrder, sequence.BlockedIn},
+	"pump/not_connected":       {sequence.NotConnected},
+	"pump/with_liquid":         {sequence.BlockedIn, sequence.WithLiquid},
+	"pump/open_end":            {sequence.OpenEnd},
+	"pad/not_bonded":           {sequence.ConnectedUnbound},
+	"pad/under_pressure":       {sequence.UnderPressure},
+	"pad/backflow":             {sequence.Backflow},
+	"pad/pad_left":             {sequence.PadLeft},
+	"oxygen/quick_cylinder":    {sequence.QuickOxygen},
+	"oxygen/vented_live":       {sequence.VentedLive},
+}
+
+func TestPlanted(t *testing.T) {
+	require.Len(t, planted, 14)
+	for name, want := range planted {
+		t.Run(name, func(t *testing.T) {
+			require.ElementsMatch(t, want, names(played(t, name)))
+			require.Empty(t, played(t, name+"_corrected").Faults)
+			require.Empty(t, played(t, name+"_corrected").Open)
+		})
+	}
+}
+
+func played(t *testing.T, name string) *sequence.Outcome {
+	t.Helper()
+	path := filepath.Join("../../testdata/sequences", name+".yaml")
+	text, err := os.ReadFile(path)
+	require.NoError(t, err)
+	s, err := sequence.Read(text)
+	require.NoError(t, err)
+	out, err := model(t, filepath.Join(filepath.Dir(path), "line.yaml")).Play(s.Steps)
+	require.NoError(t, err)
+	return out
+}
+
+func names(o *sequence.Outcome) []string {
+	out := []string{}
+	for _, f := range o.Faults {
+		out = append(out, f.Name)
+	}
+	return out
+}

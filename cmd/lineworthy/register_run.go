@@ -1,0 +1,113 @@
+package main
+
+import (
+	"context"
+	"errors"
+	"fmt"
+	"io"
+
+	"lineworthy/catalog"
+	"lineworthy/check"
+	"lineworthy/check/register"
+	"lineworthy/check/report"
+	"lineworthy/rules"
+)
+
+func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (err error) {
+	if err := register.Check(f.format, f.table); err != nil {
+		return usage(err)
+	}
+	if f.days < 0 {
+		return usage(fmt.Errorf("--due %d: want 0 or more days; what is overdue is always listed", f.days))
+	}
+	if f.table == "impact" && f.against == "" {
+		return usage(errors.New("--table impact: give the earlier state file with --against"))
+	}
+	o, err := registerOptions(ctx, f)
+	if err != nil {
+		return err
+	}
+	o.Dir = dir
+	var done func()
+	o.Progress, done = registerBar(s.err)
+	r, err := register.Run(ctx, o)
+	done()
+	if err != nil {
+		return usage(registerFault(ctx, f, err))
+	}
+	defer func() { err = errors.Join(err, r.Close()) }()
+	if f.state != "" {
+		told(s.err, r)
+	}
+	return writeRegister(s, f, r)
+}
+
+func registerFault(ctx context.Context, f registerFlags, err error) error {
+	switch {
+	case ctx.Err() == nil:
+		return err
+	case f.state == "":
+		return errors.New("ended before the register was complete; with --state a run can go on where it was")
+	}
+	return errors.New("ended before the register was complete; give the same command to go on")
+}
+
+func registerOptions(ctx context.Context, f registerFlags) (o register.Options, err error) {
+	if o.AsOf, err = day(f.asOf); err != nil {
+		return o, usage(err)
+	}
+	o.Catalog = catalog.Open()
+	if f.site != "" {
+		if o.Catalog, err = o.Catalog.Overlay(f.site); err != nil {
+			return o, usage(err)
+		}
+	}
+	engine, err := check.New(ctx, check.Options{Catalog: o.Catalog, AsOf: o.AsOf, Version: version()})
+	if err != nil {
+		return o, err
+	}
+	set, err := rules.Load()
+	if err != nil {
+		return o, err
+	}
+	o.Judge, o.DueDays, o.State, o.Against = engine.Check, f.days, f.state, f.against
+	o.Basis = register.Basis{Tool: version(), Rules: set.Digest(), Rows: map[string]string{}}
+	for _, kind := range catalog.Kinds {
+		for _, id := range o.Catalog.IDs(kind) {
+			o.Basis.Rows[kind+"/"+id] = o.Catalog.Digest(kind, id)
+		}
+	}
+	return o, nil
+}
+
+// told says what the state file spared. It is not part of the register, which is the same however it came about.
+func told(w io.Writer, r *register.Register) {
+	fmt.Fprintf(w, "%d judged, %d taken over from the state file\n", r.Judged(), r.Sheets()-r.Judged())
+	if n := r.Damaged(); n > 0 {
+		fmt.Fprintf(w, "%d damaged lines of the state file were not relied on\n", n)
+	}
+}
+
+func writeRegister(s streams, f registerFlags, r *register.Register) error {
+	write := func(w io.Writer) error { return r.Write(w, f.format, f.table) }
+	var err error
+	if f.out != "" {
+		err = toFile(f.out, write)
+	} else {
+		err = write(s.out)
+	}
+	if err != nil {
+		return err
+	}
+	switch bad, tool := r.Bad(); {
+	case bad > tool:
+		return outcome(exitBadInput)
+	case tool > 0:
+		return outcome(exitFault)
+	case r.Count(report.Unfit) > 0:
+		return outcome(exitUnfit)
+	case r.Count(report.Unproven) > 0:
+		return outcome(exitUnproven)
+	}
+	return nil
+}

@@ -1,0 +1,198 @@
+package rules
+
+import (
+	"slices"
+	"strings"
+
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// Alone is said of a rule that judges every element of one collection by itself: what it finds on an element follows
+// from these facts of it and of the line, and from nothing else.
+type Alone struct {
+	Over  string   `json:"over"`
+	Facts []string `json:"facts"`
+	Line  []string `json:"line,omitempty"`
+}
+
+// plainCalls are the built-ins that give equal results for equal facts and do not look at what an object is made of.
+var plainCalls = []string{
+	"eq", "equal", "neq", "lt", "lte", "gt", "gte", "assign", "plus", "minus", "mul", "abs", "and", "or", "internal.member_2",
+	"count", "sum", "max", "min", "concat", "sprintf", "trim_space", "startswith", "endswith", "contains", "lower", "upper", "replace",
+}
+
+// aloneOf works out whether a rule judges alone, nil if that is not plain from its text.
+func aloneOf(m *ast.Module, g Guard) *Alone {
+	a := &aloneReader{mod: m, out: &Alone{}, seen: map[string]bool{}}
+	if g.Reads == nil || !a.oneLoop(g) || !a.calls() || !a.line() {
+		return nil
+	}
+	for _, r := range m.Rules {
+		if r.Head.Name == "report" && (!a.subject(r) || !a.element(r, a.loops[r])) {
+			return nil
+		}
+	}
+	slices.Sort(a.out.Facts)
+	slices.Sort(a.out.Line)
+	a.out.Facts, a.out.Line = slices.Compact(a.out.Facts), slices.Compact(a.out.Line)
+	return a.out
+}
+
+type aloneReader struct {
+	mod   *ast.Module
+	out   *Alone
+	loops map[*ast.Rule]ast.Var
+	seen  map[string]bool // functions and parameters that were looked at
+}
+
+// oneLoop wants every body to run over the one collection, and nothing else to read it.
+func (a *aloneReader) oneLoop(g Guard) bool {
+	a.loops = map[*ast.Rule]ast.Var{}
+	for _, r := range a.mod.Rules {
+		if r.Head.Name != "report" {
+			continue
+		}
+		b := readBody(a.mod, r)
+		if len(b.out) != 2 || len(b.loop) != 1 {
+			return false
+		}
+		for v := range b.loop {
+			a.loops[r] = v
+		}
+		if a.out.Over != "" && a.out.Over != b.out[1].Over {
+			return false
+		}
+		a.out.Over = b.out[1].Over
+	}
+	reads := 0
+	for _, r := range a.mod.Rules {
+		ast.WalkTerms(r, func(t *ast.Term) bool {
+			if ref, ok := t.Value.(ast.Ref); ok {
+				if name, ok := collectionOf(ref); ok && name != "line" {
+					reads++
+				}
+			}
+			return false
+		})
+	}
+	return reads == len(a.loops) && len(g.Bodies) == len(a.loops)
+}
+
+func (a *aloneReader) calls() bool {
+	plain := true
+	callees(a.mod, func(_ int, name string) {
+		plain = plain && (slices.Contains(plainCalls, name) || len(a.functions(name)) > 0)
+	})
+	return plain
+}
+
+// functions are the rules behind the name of a call.
+func (a *aloneReader) functions(name string) []*ast.Rule {
+	var out []*ast.Rule
+	for _, r := range a.mod.Rules {
+		if len(r.Head.Args) > 0 && r.Head.Name.String() == name && strings.HasPrefix(name, "_") {
+			out = append(out, r)
+		}
+	}
+	return out
+}
+
+// line notes the facts of the line, and wants each to be named.
+func (a *aloneReader) line() bool {
+	plain := true
+	for _, r := range a.mod.Rules {
+		ast.WalkTerms(r, func(t *ast.Term) bool {
+			ref, ok := t.Value.(ast.Ref)
+			if !ok {
+				return false
+			}
+			if name, ok := collectionOf(ref); ok && name == "line" {
+				key, ok := keyOf(ref, 2)
+				plain = plain && ok
+				a.out.Line = append(a.out.Line, key)
+			}
+			return false
+		})
+	}
+	return plain
+}
+
+func keyOf(r ast.Ref, at int) (string, bool) {
+	if len(r) <= at {
+		return "", false
+	}
+	s, ok := r[at].Value.(ast.String)
+	return string(s), ok
+}
+
+// subject wants a report to name the element as its subject, so that one finding belongs to one element.
+func (a *aloneReader) subject(r *ast.Rule) bool {
+	o, ok := r.Head.Key.Value.(ast.Object)
+	if !ok {
+		return false
+	}
+	s := o.Get(ast.StringTerm("subject"))
+	return s != nil && s.Value.Compare(ast.Ref{ast.NewTerm(a.loops[r]), ast.StringTerm("id")}) == 0
+}
+
+// element follows a variable that holds the element through a rule, and into the functions it is handed to. Every use of
+// it must be one of its facts by name, or such a call.
+func (a *aloneReader) element(r *ast.Rule, v ast.Var) bool {
+	uses, known := 0, 0
+	for e := r; e != nil && len(r.Head.Args) > 0; e = e.Else {
+		known++ // the parameter itself
+	}
+	if len(r.Head.Args) == 0 {
+		known++ // some v in
+	}
+	ast.WalkTerms(r, func(t *ast.Term) bool {
+		switch x := t.Value.(type) {
+		case ast.Var:
+			if x == v {
+				uses++
+			}
+		case ast.Ref:
+			if key, ok := keyOf(x, 1); ok && x[0].Equal(ast.NewTerm(v)) {
+				known++
+				a.out.Facts = append(a.out.Facts, key)
+			}
+		}
+		return false
+	})
+	plain := true
+	eachCall(r, func(name string, args []*ast.Term) {
+		for i, arg := range args {
+			if arg.Equal(ast.NewTerm(v)) && len(a.functions(name)) > 0 {
+				known++
+				plain = plain && a.handed(name, i)
+			}
+		}
+	})
+	return plain && uses == known
+}
+
+// handed follows the element into a function.
+func (a *aloneReader) handed(name string, at int) bool {
+	place := name + " " + string(rune('0'+at))
+	if a.seen[place] {
+		return true
+	}
+	a.seen[place] = true
+	for _, f := range a.functions(name) {
+		for e := f; e != nil; e = e.Else {
+			if at >= len(e.Head.Args) {
+				return false
+			}
+		}
+		v, ok := f.Head.Args[at].Value.(ast.Var)
+		if !ok || !a.element(f, v) {
+			return false
+		}
+	}
+	return true
+}
+
+// eachCall visits the calls of one rule with their arguments.
+func eachCall(r *ast.Rule, visit func(name string, args []*ast.Term)) {
+	callTerms(&ast.Module{Rules: []*ast.Rule{r}}, func(_ int, name string, args []*ast.Term) { visit(name, args) })
+}
