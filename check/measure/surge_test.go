@@ -16,7 +16,7 @@ func hose(modulus float64) measure.Container { return measure.Container{Complian
 
 const (
 	waterRho   units.Density = 998.207 // 20 °C, IAPWS-95 (computed)
-	waterKappa               = 4.583e-10
+	waterKappa float64       = 4.583e-10
 )
 
 // The problem is published, the answer recalled from Potter & Wiggert's textbook: oil in 4 km of 0.5 m pipe.
