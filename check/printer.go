@@ -66,6 +66,7 @@ func (p *printer) message(text string, x decide.Finding) string {
 // caseWords are the cases as a technician would say them.
 var caseWords = map[string]string{
 	"duty":                  "duty",
+	"as-filled":             "the cylinder as filled",
 	"lock-up":               "the regulator with the flow stopped",
 	"regulator-failed-open": "a regulator stuck open",
 	"vapour-pressure":       "the vapour pressure when hot",

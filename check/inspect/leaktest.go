@@ -31,6 +31,9 @@ const minutesHeld = "raise it in steps, hold it 10 minutes, and go over every jo
 func leakTest(r *resolve.Run, f *facts.Facts, shown Shown) LeakTest {
 	t := LeakTest{Run: r.Key, Fluid: testFluid(r)}
 	t.How = minutesHeld + "nobody tightens anything under pressure"
+	if regulated(r) >= 0 {
+		t.How += "; behind the regulator, with the source shut"
+	}
 	for _, x := range r.Fluids {
 		t.fuel = t.fuel || resolve.Yes(x.Cat.Hazards.Flammable)
 	}
@@ -41,6 +44,9 @@ func leakTest(r *resolve.Run, f *facts.Facts, shown Shown) LeakTest {
 	switch {
 	case !known:
 		t.Why = "no pressure can be given: what the source brings is not known"
+		return t
+	case !rated && item == "":
+		t.Why = "no pressure can be given: no rating is known in this stretch"
 		return t
 	case !rated:
 		t.Why = "no pressure can be given: the rating of " + item + " is not known"
@@ -84,7 +90,7 @@ func within(r *resolve.Run, part string, behind int) bool {
 		return true
 	}
 	i := slices.IndexFunc(r.Parts, func(p *resolve.Part) bool { return p.ID == part })
-	return i >= behind
+	return i > behind // the facts name the first part that the regulated pressure reaches
 }
 
 // lowest is the least that anything in the stretch is rated for; the name of what is not known when it is not.

@@ -79,6 +79,19 @@ func TestLeakTest(t *testing.T) {
 	require.Contains(t, l.Tests[0].Fluid, "never air")
 }
 
+// TestLeakTestRegulated: behind a regulator the set pressure counts, not that of the cylinder. 3 bar(g) is the set of the
+// sheet, and 5.4 bar(g) nine tenths of 6 bar(g).
+func TestLeakTestRegulated(t *testing.T) {
+	l, _ := listOf(t, engine(t), "../../testdata/lines/butanone-day-tank/line.yaml")
+	require.Equal(t, "3.0 bar(g)", l.Tests[0].Pressure)
+	require.Contains(t, l.Tests[0].Why, "at most 5.4 bar(g)")
+	for _, path := range []string{"oxygen/line.yaml", "pump/line.yaml"} { // no rating is stated
+		l, _ := listOf(t, engine(t), "../../testdata/sequences/"+path)
+		require.Empty(t, l.Tests[0].Pressure)
+		require.Contains(t, l.Tests[0].Why, "no pressure can be given")
+	}
+}
+
 func TestEquipment(t *testing.T) {
 	l, _ := listOf(t, engine(t), ammonia)
 	require.True(t, slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))

@@ -29,8 +29,11 @@ func Michaud(rho units.Density, length units.Length, stopped units.Velocity, clo
 }
 
 // Surge is the rise at the valve that closes: Joukowsky, and Michaud where the closure is slow enough for it to be less.
-// Single phase, no column separation.
+// Single phase, no column separation. Without a length of line there is no column to stop, and no rise.
 func Surge(rho units.Density, wave, stopped units.Velocity, length units.Length, closing units.Time) units.PressureDifference {
+	if length == 0 {
+		return 0
+	}
 	return min(Joukowsky(rho, wave, stopped), Michaud(rho, length, stopped, closing))
 }
 

@@ -64,6 +64,7 @@ func TestSurge(t *testing.T) {
 	near(t, float64(fast)/2, measure.Surge(waterRho, a, v, l, 2*back), 1e-12)
 	near(t, float64(fast), measure.Surge(waterRho, a, v, l, 0), 1e-12)
 	assert.True(t, math.IsInf(float64(measure.Michaud(waterRho, l, v, 0)), 1))
+	assert.Zero(t, measure.Surge(waterRho, a, v, 0, 0), "no line, no column to stop")
 }
 
 func TestSurgeRises(t *testing.T) {

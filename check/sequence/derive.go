@@ -54,7 +54,7 @@ func (s *Sequence) bonds(liquid []*run) {
 	for _, r := range liquid {
 		for _, v := range []*vessel{r.to, r.source} {
 			if v != nil && r.to != nil && r.to.flammable && !slices.Contains(done, v.id) {
-				s.add(Step{Do: "bond", Item: v.id, Text: "connect to earth, away from any opening; the receiving vessel first"})
+				s.add(Step{Do: "bond", Item: v.id, Text: "connect to earth, away from any opening"})
 				done = append(done, v.id)
 			}
 		}
@@ -178,12 +178,20 @@ func (r *run) last() string {
 	return ""
 }
 
+// outlet is where a vent may lead. What is toxic must not meet people.
+func (r *run) outlet() string {
+	if r.toxic {
+		return "into an absorber or a closed vent, never where people are; read the gauge at zero"
+	}
+	return "to a safe place outside, away from people and sources of ignition; read the gauge at zero"
+}
+
 // vent empties every stretch with a hose of what is left in it.
 func (s *Sequence) vent(r *run) {
 	for i, c := range r.cells {
 		for _, p := range c.parts {
 			if p.Sheet.Kind.V == "hose" && i > 0 {
-				s.add(Step{Do: "vent", Item: p.ID, Text: "to a safe place; read the gauge at zero"})
+				s.add(Step{Do: "vent", Item: p.ID, Text: r.outlet()})
 				break
 			}
 		}
@@ -193,10 +201,10 @@ func (s *Sequence) vent(r *run) {
 // ventGas vents the vessel that was padded, its gas line with it, backs the regulator off and closes the rest.
 func (s *Sequence) ventGas(r *run) {
 	if r.to != nil && !r.to.open {
-		s.add(Step{Do: "vent", Item: r.to.id, Text: "to a safe place, slowly; read the gauge at zero"})
+		s.add(Step{Do: "vent", Item: r.to.id, Text: "slowly, " + r.outlet()})
 	}
 	if part := r.last(); part != "" {
-		s.add(Step{Do: "vent", Item: part, Text: "to a safe place; read the gauge at zero"})
+		s.add(Step{Do: "vent", Item: part, Text: r.outlet()})
 	}
 	for _, d := range r.devices {
 		if d.kind == "regulator" {

@@ -49,6 +49,7 @@ type run struct {
 	headKPa       int64
 	liquid        bool // carries liquid
 	oxygen        bool
+	toxic         bool
 	devices       []*device
 	cells         []*cell
 	hoses         map[string]bool  // connected
@@ -83,17 +84,31 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts) (
 	for _, r := range line.Runs {
 		m.runs = append(m.runs, m.run(r))
 	}
+	for _, g := range m.runs { // what a pad drives out of a vessel carries the vapour of the liquid
+		for _, r := range m.runs {
+			g.toxic = g.toxic || r.toxic && r.source != nil && r.source == g.to
+		}
+	}
 	m.settle()
 	return m, nil
 }
 
-// ullage is how full a vessel may get: 95 % (practice, no source) where the facts give no lower degree.
-const ullage = 0.95
+// How full a vessel may get (practice, no source). A liquefied gas grows so much when it warms that it needs more room; the
+// filling density that the law gives for it comes first.
+const (
+	ullage    = 0.95
+	ullageGas = 0.80
+)
 
 func (m *Model) vessel(v *resolve.Vessel) *vessel {
 	s := v.Sheet
 	out := &vessel{id: v.Key, open: s.Vent.V == "open", allowed: ullage}
 	out.levels = s.Volume.Set && s.Filled.Set
+	for _, r := range m.line.Runs {
+		if r.Target == v && liquefied(r) {
+			out.allowed = ullageGas
+		}
+	}
 	out.volumeM3, out.filled = float64(s.Volume.V), float64(s.Filled.V)
 	if out.open {
 		return out
