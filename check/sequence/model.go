@@ -67,7 +67,6 @@ type Model struct {
 	f       *facts.Facts
 	vessels map[string]*vessel
 	runs    []*run
-	open    []string // what is not known
 }
 
 // New makes the line as it stands before the job: shut, without pressure but for what a vessel has by itself, hoses off.

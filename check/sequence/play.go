@@ -101,7 +101,7 @@ func (p *play) device(s Step, kinds ...string) (*run, int, error) {
 	}
 	switch {
 	case n > 1:
-		return nil, 0, fmt.Errorf("%s: several runs have a %s: say which with run:", s.Do, s.Item)
+		return nil, 0, fmt.Errorf("%s: several runs have a %s: say which one under the key run", s.Do, s.Item)
 	case n == 0:
 		slices.Sort(names)
 		return nil, 0, p.unknown(s, "a "+strings.Join(kinds, " or ")+" that can be turned", slices.Compact(names))
@@ -129,7 +129,7 @@ func (p *play) place(id string) (*run, int, bool) {
 func (p *play) transfer(s Step) error {
 	r := p.liquidRun(s)
 	if r == nil {
-		return fmt.Errorf("transfer: say which run moves liquid with run:")
+		return fmt.Errorf("transfer: name the run that moves liquid under the key run")
 	}
 	q := r.quantityM3
 	if s.Quantity != "" {
