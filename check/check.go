@@ -23,6 +23,8 @@ type Options struct {
 	Catalog *catalog.Catalog // the built-in one when nil
 	AsOf    units.Date       // the day a sheet without a date is judged for
 	Version string           // of the tool, printed in every verdict
+	Rules   *rules.Set       // those of the program alone when nil
+	Many    bool             // many lines will come: keep what was found on equal parts of earlier ones, about 10 MB
 }
 
 // Engine judges sheets. Make one with New and share it.
@@ -37,13 +39,26 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	if o.Catalog == nil {
 		o.Catalog = catalog.Open()
 	}
-	set, err := rules.Load()
+	set, err := o.set()
 	if err != nil {
 		return nil, err
 	}
-	compiled := sync.OnceValues(func() (*decide.Engine, error) { return decide.New(ctx, set) })
+	compiled := sync.OnceValues(func() (*decide.Engine, error) {
+		d, err := decide.New(ctx, set)
+		if err == nil && o.Many {
+			d = d.Remembering()
+		}
+		return d, err
+	})
 	go compiled()
 	return &Engine{o: o, rules: set, judge: compiled}, nil
+}
+
+func (o Options) set() (rules.Set, error) {
+	if o.Rules != nil {
+		return *o.Rules, nil
+	}
+	return rules.Load()
 }
 
 // Facts are what the rules get to see of the sheet. The error is sheet.Problems when a name is not in the catalog, and

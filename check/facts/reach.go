@@ -8,16 +8,6 @@ import (
 	"lineworthy/check/units"
 )
 
-// Rate is how a material bears a fluid of the line at its hottest: suitable, limited, unsuitable, or empty when nothing
-// is known.
-func Rate(l *resolve.Line, c *catalog.Catalog, m *catalog.Material, f *resolve.Fluid) string {
-	row, why := newBuilder(l, c).row(contact{material: m}, f)
-	if why != "" {
-		return ""
-	}
-	return row.Rating
-}
-
 // reaches says, for each material that a fluid of the run meets, up to which temperature it is known to bear it.
 func (b *builder) reaches(r *resolve.Run) (out []Reach) {
 	seen := map[string]bool{}

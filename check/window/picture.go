@@ -36,8 +36,8 @@ func SVG(w io.Writer, r *Result) error {
 func described(svg, title, text string) string {
 	at := strings.Index(svg, "<svg")
 	end := at + strings.Index(svg[at:], ">")
-	head := svg[:end] + ` role="img" aria-labelledby="title desc"`
-	body := fmt.Sprintf(">\n<title id=\"title\">%s</title>\n<desc id=\"desc\">%s</desc>", escaped(title), escaped(text)) + svg[end+1:]
+	head := svg[:end] + ` role="img" aria-labelledby="window-title window-desc"`
+	body := fmt.Sprintf(">\n<title id=\"window-title\">%s</title>\n<desc id=\"window-desc\">%s</desc>", escaped(title), escaped(text)) + svg[end+1:]
 	return head + strings.ReplaceAll(body, "font-family:Liberation Sans;", "font-family:'Liberation Sans',Arial,Helvetica,sans-serif;")
 }
 

@@ -50,8 +50,8 @@ func TestSVG(t *testing.T) {
 			require.NoError(t, window.SVG(&b, r))
 			require.Equal(t, a.String(), b.String())
 			wellFormed(t, a.String())
-			require.Contains(t, a.String(), `role="img" aria-labelledby="title desc"`)
-			require.Contains(t, a.String(), "<desc id=\"desc\">Allowed pressure against temperature of "+r.Line)
+			require.Contains(t, a.String(), `role="img" aria-labelledby="window-title window-desc"`)
+			require.Contains(t, a.String(), "<desc id=\"window-desc\">Allowed pressure against temperature of "+r.Line)
 			require.Contains(t, a.String(), ">Temperature, "+r.Units.Temperature+"<")
 			require.Contains(t, a.String(), ">Pressure, "+r.Units.Pressure+"<")
 		}

@@ -22,6 +22,7 @@ type batchFlags struct {
 	checkFlags
 	facts    bool
 	guards   bool
+	recall   bool
 	rules    string
 	workers  int
 	deadline time.Duration
@@ -47,6 +48,7 @@ check for the worst line: 2 if any could not be judged, else 3 for unfit, 4 for 
 	cmd.Flags().BoolVar(&f.facts, "facts", false, "the lines come as facts, not as sheets")
 	cmd.Flags().BoolVar(&f.guards, "guards", true, "leave out rules that cannot find anything on a line; false is slower and finds the same")
 	cmd.Flags().StringVar(&f.rules, "rules", "", "folder with rules and limits of the site, which can only find more")
+	cmd.Flags().BoolVar(&f.recall, "recall", true, "reuse what was found on equal parts of earlier lines; false is slower and finds the same")
 	cmd.Flags().IntVar(&f.workers, "workers", 0, "how many lines to judge at once (default: one for each core)")
 	cmd.Flags().DurationVar(&f.deadline, "deadline", time.Minute, "the longest that one line may take; 0 for no end")
 	cmd.Flags().BoolVar(&f.strict, "strict", false, "end with exit code 4 for a conditional line too")
@@ -97,8 +99,11 @@ func newJudge(ctx context.Context, f batchFlags) (func() batch.Judge, error) {
 	if err != nil {
 		return nil, err
 	}
-	if e = e.Remembering(); !f.guards {
+	switch {
+	case !f.guards:
 		e = e.Unguarded()
+	case f.recall:
+		e = e.Remembering()
 	}
 	if f.facts {
 		return batch.Facts(e, set.Index()), nil

@@ -19,7 +19,7 @@ import (
 // checkFlags are the choices of the check and facts commands.
 type checkFlags struct {
 	format, asOf string
-	site         string
+	site, rules  string
 	strict, full bool
 	sensitivity  bool
 	width        int
@@ -42,7 +42,12 @@ unproven or unfit. Every sheet is judged even if another one is faulty.`,
 	cmd.Flags().BoolVar(&f.sensitivity, "sensitivity", false, "say for each number of the sheet which nearest value changes the answer")
 	cmd.Flags().IntVar(&f.width, "width", 0, "width of the text report in characters (default: the terminal, else 100)")
 	common(cmd, &f)
+	siteRules(cmd, &f.rules)
 	return cmd
+}
+
+func siteRules(cmd *cobra.Command, dir *string) {
+	cmd.Flags().StringVar(dir, "rules", "", "folder with rules and limits of the site, which can only find more")
 }
 
 func common(cmd *cobra.Command, f *checkFlags) {
@@ -87,7 +92,11 @@ func newEngine(ctx context.Context, f checkFlags) (*check.Engine, error) {
 			return nil, usage(err)
 		}
 	}
-	return check.New(ctx, check.Options{Catalog: cat, AsOf: asOf, Version: version()})
+	set, err := rulesWith(f.rules)
+	if err != nil {
+		return nil, err
+	}
+	return check.New(ctx, check.Options{Catalog: cat, AsOf: asOf, Version: version(), Rules: &set})
 }
 
 func day(text string) (units.Date, error) {

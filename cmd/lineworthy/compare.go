@@ -42,6 +42,7 @@ Exit codes: 0 the new line is fit or conditional, 2 bad input, 3 it is unfit, 4 
 	cmd.Flags().BoolVar(&f.strict, "strict", false, "end with exit code 4 when anything is worse, whatever the new verdict")
 	cmd.Flags().IntVar(&f.width, "width", 0, "width of the text in characters (default: the terminal, else 100)")
 	common(cmd, &f)
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 

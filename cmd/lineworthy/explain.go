@@ -12,7 +12,6 @@ import (
 
 	why "lineworthy/check/explain"
 	"lineworthy/check/report"
-	"lineworthy/rules"
 )
 
 var explainFormats = []string{"text", "json", "markdown"}
@@ -34,6 +33,7 @@ Without a name the command lists what can be explained. The exit code is 0 whate
 	cmd.Flags().StringVar(&f.format, "format", "text", strings.Join(explainFormats, ", "))
 	cmd.Flags().IntVar(&f.width, "width", 0, "width of the text in characters (default: the terminal, else 100)")
 	common(cmd, &f)
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 
@@ -89,6 +89,6 @@ func explainInput(ctx context.Context, f checkFlags, path string) (in why.Input,
 	if in.Catalog, err = catalogOf(f.site); err != nil {
 		return in, err
 	}
-	in.Rules, err = rules.Load()
+	in.Rules, err = rulesWith(f.rules)
 	return in, err
 }

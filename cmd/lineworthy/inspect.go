@@ -49,6 +49,7 @@ Exit codes with --record: 0 cleared (perhaps with conditions), 2 bad input, 3 un
 	fl.StringVar(&f.time, "time", "", "time to write into that record, e.g. 2026-11-25T14:30:00Z (default now)")
 	fl.IntVar(&f.width, "width", 0, "width of the text in characters (default: the terminal, else 100)")
 	common(cmd, &f.checkFlags)
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 

@@ -12,7 +12,7 @@ import (
 type registerFlags struct {
 	format, table, out string
 	state, against     string
-	asOf, site         string
+	asOf, site, rules  string
 	days               int
 }
 
@@ -53,6 +53,7 @@ Exit codes: 0 all fit or conditional; 3 one is unfit; 4 one is unproven; 2 a she
 	cmd.Flags().IntVar(&f.days, "due", 90, "days that the due list looks ahead; what is overdue is always in it")
 	cmd.Flags().StringVar(&f.asOf, "as-of", "", "day of the due list, and of sheets that state no date, e.g. 2026-11-25 (default today)")
 	cmd.Flags().StringVar(&f.site, "catalog", "", "folder with the site's own catalog rows, laid over the built-in ones")
+	siteRules(cmd, &f.rules)
 	_ = cmd.RegisterFlagCompletionFunc("format", cobra.FixedCompletions(register.Formats, cobra.ShellCompDirectiveNoFileComp))
 	_ = cmd.RegisterFlagCompletionFunc("table", cobra.FixedCompletions(register.Tables, cobra.ShellCompDirectiveNoFileComp))
 	cmd.AddCommand(newRegisterVerify(s))

@@ -5,12 +5,13 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"path/filepath"
+	"runtime/debug"
 
 	"lineworthy/catalog"
 	"lineworthy/check"
 	"lineworthy/check/register"
 	"lineworthy/check/report"
-	"lineworthy/rules"
 )
 
 func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (err error) {
@@ -23,10 +24,14 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 	if f.table == "impact" && f.against == "" {
 		return usage(errors.New("--table impact: give the earlier state file with --against"))
 	}
+	if f.out != "" && (sameName(f.out, f.state) || sameName(f.out, f.against)) {
+		return usage(fmt.Errorf("--out %s: the register would replace the state file: give another name", f.out))
+	}
 	o, err := registerOptions(ctx, f)
 	if err != nil {
 		return err
 	}
+	debug.SetGCPercent(registerGrowth)
 	o.Dir = dir
 	var done func()
 	o.Progress, done = registerBar(s.err)
@@ -40,6 +45,15 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 		told(s.err, r)
 	}
 	return writeRegister(s, f, r)
+}
+
+// registerGrowth is in percent: what a register keeps grows with the number of sheets, and should not be paid for fivefold.
+const registerGrowth = 150
+
+func sameName(a, b string) bool {
+	x, errX := filepath.Abs(a)
+	y, errY := filepath.Abs(b)
+	return b != "" && errX == nil && errY == nil && x == y
 }
 
 func registerFault(ctx context.Context, f registerFlags, err error) error {
@@ -62,11 +76,11 @@ func registerOptions(ctx context.Context, f registerFlags) (o register.Options, 
 			return o, usage(err)
 		}
 	}
-	engine, err := check.New(ctx, check.Options{Catalog: o.Catalog, AsOf: o.AsOf, Version: version()})
+	set, err := rulesWith(f.rules)
 	if err != nil {
 		return o, err
 	}
-	set, err := rules.Load()
+	engine, err := check.New(ctx, check.Options{Catalog: o.Catalog, AsOf: o.AsOf, Version: version(), Rules: &set, Many: true})
 	if err != nil {
 		return o, err
 	}

@@ -41,6 +41,7 @@ Exit codes: 0 fit or conditional, 1 fault in the tool, 2 bad input or usage, 3 u
 	root.SetErr(s.err)
 	root.SetFlagErrorFunc(func(_ *cobra.Command, err error) error { return usage(err) })
 	root.AddCommand(newCheck(s), newFacts(s), newReport(s), newSign(s), newVerify(s), newRegister(s), newCatalog(s), newNew(s))
+	root.AddCommand(newSuggest(s))
 	root.AddCommand(newWindow(s), newRules(s))
 	root.AddCommand(newCompare(s), newExplain(s), newSchema(s), newMan(s))
 	root.AddCommand(newBatch(s), newBundle(s))

@@ -21,7 +21,7 @@ type signFlags struct {
 	who, role, decision       string
 	note, until, conditions   string
 	accept                    []string
-	asOf, site                string
+	asOf, site, rules         string
 }
 
 func newSign(s streams) *cobra.Command {
@@ -58,6 +58,7 @@ When FILE.json is there already, a further signature is added to it, provided th
 	fl.StringVar(&f.time, "time", "", "time to write into that record, e.g. 2026-11-25T14:30:00Z (default now)")
 	fl.StringVar(&f.asOf, "as-of", "", "day the line is judged for, e.g. 2026-11-25 (default today)")
 	fl.StringVar(&f.site, "catalog", "", "folder with the site's own catalog rows, laid over the built-in ones")
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 
@@ -114,7 +115,7 @@ func newSigning(ctx context.Context, s streams, f signFlags, path string) (*sign
 	if n.line, n.sum, err = readSheet(path); err != nil {
 		return nil, err
 	}
-	n.engine, err = newEngine(ctx, checkFlags{asOf: f.asOf, site: f.site})
+	n.engine, err = newEngine(ctx, checkFlags{asOf: f.asOf, site: f.site, rules: f.rules})
 	return n, err
 }
 

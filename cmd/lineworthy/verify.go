@@ -13,9 +13,9 @@ import (
 
 // verifyFlags are the choices of the verify command.
 type verifyFlags struct {
-	keys               []string
-	need               int
-	format, asOf, site string
+	keys                      []string
+	need                      int
+	format, asOf, site, rules string
 }
 
 func newVerify(s streams) *cobra.Command {
@@ -38,6 +38,7 @@ a refusal, 4; bad input 2.`,
 	cmd.Flags().StringVar(&f.format, "format", "text", "text for people or json for machines")
 	cmd.Flags().StringVar(&f.asOf, "as-of", "", "day the approval has to hold on, e.g. 2026-11-25 (default today)")
 	cmd.Flags().StringVar(&f.site, "catalog", "", "folder with the site's own catalog rows, laid over the built-in ones")
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 

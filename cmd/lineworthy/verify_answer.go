@@ -121,7 +121,7 @@ func (a *answer) compare(ctx context.Context, f verifyFlags, path string, on uni
 }
 
 func (a *answer) again(ctx context.Context, f verifyFlags, line *sheet.Line, on units.Date) error {
-	engine, err := newEngine(ctx, checkFlags{asOf: f.asOf, site: f.site})
+	engine, err := newEngine(ctx, checkFlags{asOf: f.asOf, site: f.site, rules: f.rules})
 	if err != nil {
 		return err
 	}
