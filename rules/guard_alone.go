@@ -52,17 +52,16 @@ func (a *aloneReader) oneLoop(g Guard) bool {
 		if r.Head.Name != "report" {
 			continue
 		}
-		b := readBody(a.mod, r)
-		if len(b.out) != 2 || len(b.loop) != 1 {
+		v, over, ok := onlyLoop(r)
+		if !ok || a.out.Over != "" && a.out.Over != over {
 			return false
 		}
-		for v := range b.loop {
-			a.loops[r] = v
-		}
-		if a.out.Over != "" && a.out.Over != b.out[1].Over {
+		a.loops[r], a.out.Over = v, over
+	}
+	for _, b := range g.Bodies {
+		if len(b) != 2 {
 			return false
 		}
-		a.out.Over = b.out[1].Over
 	}
 	reads := 0
 	for _, r := range a.mod.Rules {
@@ -75,7 +74,28 @@ func (a *aloneReader) oneLoop(g Guard) bool {
 			return false
 		})
 	}
-	return reads == len(a.loops) && len(g.Bodies) == len(a.loops)
+	return reads == len(a.loops)
+}
+
+// onlyLoop is the variable of a body that runs over a collection, and which; not ok if there is none or another one.
+func onlyLoop(r *ast.Rule) (v ast.Var, over string, ok bool) {
+	for _, e := range r.Body {
+		d, some := e.Terms.(*ast.SomeDecl)
+		if !some || len(e.With) > 0 {
+			continue
+		}
+		x, t := element(d)
+		if t == nil {
+			continue
+		}
+		if name, is := collectionRef(t); is {
+			if ok {
+				return "", "", false
+			}
+			v, over, ok = x, name, true
+		}
+	}
+	return v, over, ok
 }
 
 func (a *aloneReader) calls() bool {

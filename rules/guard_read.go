@@ -1,8 +1,8 @@
 package rules
 
 import (
+	"maps"
 	"slices"
-	"strings"
 
 	"github.com/open-policy-agent/opa/v1/ast"
 
@@ -12,30 +12,20 @@ import (
 // guardOf works out the guard of a rule from its text.
 func guardOf(m *ast.Module) Guard {
 	g := Guard{Reads: collectionsOf(m)}
-	for _, r := range m.Rules {
-		if name, ok := r.Head.Ref()[0].Value.(ast.Var); !ok || name != "report" {
+	r := &guardReader{mod: m}
+	for _, x := range m.Rules {
+		if name, ok := x.Head.Ref()[0].Value.(ast.Var); !ok || name != "report" {
 			continue
 		}
-		if r.Head.RuleKind() != ast.MultiValue || len(r.Head.Ref()) != 1 || r.Else != nil || r.Default {
+		if x.Head.RuleKind() != ast.MultiValue || len(x.Head.Ref()) != 1 || x.Else != nil || x.Default {
 			return Guard{Reads: g.Reads} // nothing is understood, so it always runs
 		}
-		g.Bodies = append(g.Bodies, readBody(m, r).out)
+		for _, s := range r.body(newState(Body{{Over: "line"}}), x.Body, 0) {
+			g.Bodies = append(g.Bodies, r.head(s, x).body)
+		}
 	}
 	g.Alone = aloneOf(m, g)
 	return g
-}
-
-func readBody(m *ast.Module, r *ast.Rule) *bodyReader {
-	b := &bodyReader{mod: m, out: Body{{Over: "line"}}, loop: map[ast.Var]int{}, among: map[ast.Var][]string{}, hidden: map[ast.Var]bool{}}
-	for _, e := range r.Body {
-		b.hide(e)
-		b.loops(e)
-	}
-	for _, e := range r.Body {
-		b.expr(e)
-	}
-	b.head(r)
-	return b
 }
 
 // collectionsOf are the collections of facts that a rule reads, nil if that is not plain from its text.
@@ -73,111 +63,85 @@ func collectionOf(r ast.Ref) (string, bool) {
 	return string(s), ok
 }
 
-// bodyReader is the work on one body.
-type bodyReader struct {
-	mod    *ast.Module
-	out    Body
-	loop   map[ast.Var]int      // variable to the loop that runs it over a collection
-	among  map[ast.Var][]string // variable to the words that it runs over
-	hidden map[ast.Var]bool     // names that the body gives a value of its own
+// state is what is understood of one way in which a body can be true.
+type state struct {
+	body   Body
+	loop   map[ast.Var]int       // variables that run over a collection, by the loop
+	among  map[ast.Var][]string  // variables that are one of some words
+	fact   map[ast.Var]place     // variables that are a fact
+	given  map[ast.Var]*ast.Term // variables that are another term
+	hidden map[ast.Var]bool      // all that the body declares: a rule of that name is not meant
 }
 
-// loops notes the variables that some ... in runs over a collection or over plain words.
-func (b *bodyReader) loops(e *ast.Expr) {
-	d, ok := e.Terms.(*ast.SomeDecl)
-	if !ok || len(e.With) > 0 || len(d.Symbols) != 1 {
-		return
-	}
-	c, ok := d.Symbols[0].Value.(ast.Call)
-	if !ok || len(c) != 3 {
-		return
-	}
-	v, ok := c[1].Value.(ast.Var)
-	if !ok {
-		return
-	}
-	if over, ok := collectionRef(c[2]); ok {
-		b.loop[v] = len(b.out)
-		b.out = append(b.out, Loop{Over: over})
-	} else if words, ok := wordsOf(c[2]); ok {
-		b.among[v] = words
-	}
+// place is a fact of a loop.
+type place struct {
+	loop int
+	facts.Fact
 }
 
-// hide notes the names that a statement declares.
-func (b *bodyReader) hide(e *ast.Expr) {
-	var declared []*ast.Term
-	if d, ok := e.Terms.(*ast.SomeDecl); ok {
-		declared = d.Symbols
-	} else if e.IsCall() && e.Operator().String() == "assign" {
-		declared = e.Operands()[:1]
+func newState(b Body) state {
+	out := state{
+		loop: map[ast.Var]int{}, among: map[ast.Var][]string{}, fact: map[ast.Var]place{}, given: map[ast.Var]*ast.Term{}, hidden: map[ast.Var]bool{},
 	}
-	for _, t := range declared {
-		ast.WalkVars(t, func(v ast.Var) bool { b.hidden[v] = true; return false })
-	}
+	return out.with(b)
 }
 
-// collectionRef reads input.hoses or input.pairs.limited.
-func collectionRef(t *ast.Term) (string, bool) {
-	r, ok := t.Value.(ast.Ref)
-	if !ok || !r[0].Equal(ast.InputRootDocument) || len(r) < 2 || len(r) > 3 {
-		return "", false
+// with is the same state with a copy of another body.
+func (s state) with(b Body) state {
+	s.body = make(Body, len(b))
+	for i, l := range b {
+		s.body[i] = Loop{l.Over, slices.Clone(l.Signs)}
 	}
-	var parts []string
-	for _, x := range r[1:] {
-		s, ok := x.Value.(ast.String)
-		if !ok {
-			return "", false
-		}
-		parts = append(parts, string(s))
-	}
-	name := strings.Join(parts, ".")
-	known := slices.Contains(facts.Collections(), parts[0]) && parts[0] != "line" && (parts[0] == "pairs") == (len(parts) == 2)
-	return name, known
+	return s
 }
 
-// fact says which fact of which loop a term reads.
-func (b *bodyReader) fact(t *ast.Term) (loop int, f facts.Fact, ok bool) {
-	r, isRef := t.Value.(ast.Ref)
-	if !isRef || len(r) < 2 {
-		return 0, f, false
-	}
-	key, collection := r[len(r)-1], ""
-	v, isVar := r[0].Value.(ast.Var)
-	if at, is := b.loop[v]; isVar && is && len(r) == 2 {
-		loop, collection = at, b.out[at].Over
-	} else if r[0].Equal(ast.InputRootDocument) && len(r) == 3 && r[1].Equal(ast.StringTerm("line")) {
-		collection = "line"
-	} else {
-		return 0, f, false
-	}
-	collection, _, _ = strings.Cut(collection, ".")
-	s, ok := key.Value.(ast.String)
-	if !ok {
-		return 0, f, false
-	}
-	f, ok = facts.Find(collection, string(s))
-	return loop, f, ok
+// clone shares nothing.
+func (s state) clone() state {
+	s.loop, s.among, s.fact = maps.Clone(s.loop), maps.Clone(s.among), maps.Clone(s.fact)
+	s.given, s.hidden = maps.Clone(s.given), maps.Clone(s.hidden)
+	return s.with(s.body)
 }
 
-func key(f facts.Fact) string {
-	_, k, _ := strings.Cut(f.Path, ".")
-	return k
-}
+func (s state) add(loop int, x Sign) { s.body[loop].Signs = append(s.body[loop].Signs, x) }
 
-// wordsOf are the elements of a set or list of plain words.
-func wordsOf(t *ast.Term) ([]string, bool) {
-	var out []string
-	switch t.Value.(type) {
-	case ast.Set, *ast.Array:
-		for _, x := range elements(t) {
-			s, ok := x.Value.(ast.String)
-			if !ok {
-				return nil, false
+// guardReader is the work on one rule.
+type guardReader struct{ mod *ast.Module }
+
+const (
+	mostWays  = 40 // in which a body may be true; what would make more is not looked into
+	mostDepth = 4  // of functions that call functions
+)
+
+// body finds every way in which a body can be true. Whatever is not understood is taken for true.
+func (r *guardReader) body(s state, b ast.Body, depth int) []state {
+	ways := []state{s}
+	for _, step := range []func(state, *ast.Expr, int) []state{r.binds, r.signs} {
+		for _, e := range b {
+			var next []state
+			for _, w := range ways {
+				next = append(next, step(w.clone(), e, depth)...)
 			}
-			out = append(out, string(s))
+			if len(next) <= mostWays {
+				ways = next
+			}
 		}
 	}
-	slices.Sort(out)
-	return out, len(out) > 0
+	return ways
+}
+
+// named are the rules of a name, each with what follows its else.
+func (r *guardReader) named(v ast.Var) []*ast.Rule {
+	var out []*ast.Rule
+	for _, x := range r.mod.Rules {
+		if name, ok := x.Head.Ref()[0].Value.(ast.Var); !ok || name != v {
+			continue
+		}
+		for e := x; e != nil; e = e.Else {
+			if len(e.Head.Ref()) != 1 || e.Default {
+				return nil
+			}
+			out = append(out, e)
+		}
+	}
+	return out
 }

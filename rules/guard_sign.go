@@ -4,194 +4,192 @@ import (
 	"github.com/open-policy-agent/opa/v1/ast"
 )
 
-// expr adds the sign of one statement, if it is understood.
-func (b *bodyReader) expr(e *ast.Expr) {
+// signs adds the signs of one statement, as far as it is understood.
+func (r *guardReader) signs(s state, e *ast.Expr, depth int) []state {
 	if len(e.With) > 0 {
-		return
+		return []state{s}
 	}
 	switch t := e.Terms.(type) {
 	case *ast.Term:
-		b.plain(t, e.Negated)
+		return r.plain(s, t, e.Negated, depth)
 	case *ast.SomeDecl:
-		b.some(t)
+		if _, over := element(t); over != nil {
+			s.filled(over)
+		}
 	case []*ast.Term:
-		b.call(t[0].String(), t[1:], e.Negated)
+		return r.call(s, t[0], t[1:], e.Negated, depth)
 	}
+	return []state{s}
 }
 
-// plain reads h.fact and not h.fact.
-func (b *bodyReader) plain(t *ast.Term, negated bool) {
-	if c, ok := t.Value.(ast.Call); ok {
-		b.call(c[0].String(), c[1:], negated)
-		return
-	}
-	loop, f, ok := b.fact(t)
-	switch {
-	case !ok:
-	case negated:
-		b.add(loop, Sign{Is: Denied, Fact: key(f)})
-	default:
-		b.add(loop, Sign{Is: Holds, Fact: key(f)})
-	}
-}
-
-// some reads some word in h.list: the list is not empty.
-func (b *bodyReader) some(d *ast.SomeDecl) {
-	if len(d.Symbols) != 1 {
-		return
-	}
-	if c, ok := d.Symbols[0].Value.(ast.Call); ok && len(c) == 3 {
-		if loop, f, ok := b.fact(c[2]); ok && f.Word {
-			b.add(loop, Sign{Is: Filled, Fact: key(f)})
+// plain reads h.fact, not h.fact, _condition and _condition(h).
+func (r *guardReader) plain(s state, t *ast.Term, negated bool, depth int) []state {
+	switch v := t.Value.(type) {
+	case ast.Call:
+		return r.call(s, v[0], v[1:], negated, depth)
+	case ast.Var:
+		if !negated && !s.hidden[v] {
+			return r.calls(s, r.named(v), nil, depth)
+		}
+	case ast.Ref:
+		p, ok := s.factOf(t)
+		switch {
+		case ok && negated:
+			s.add(p.loop, Sign{Is: Denied, Fact: key(p.Fact)})
+		case ok:
+			s.add(p.loop, Sign{Is: Holds, Fact: key(p.Fact)})
 		}
 	}
+	return []state{s}
 }
 
-func (b *bodyReader) call(name string, args []*ast.Term, negated bool) {
+func (r *guardReader) call(s state, op *ast.Term, args []*ast.Term, negated bool, depth int) []state {
+	name := op.String()
 	switch {
 	case name == "internal.member_2" && len(args) == 2:
-		b.member(args[0], args[1], negated)
+		s.member(args[0], args[1], negated)
 	case negated:
-	case name == "gt" && len(args) == 2 && args[1].Equal(ast.InternedTerm(0)) && b.counts(args[0]):
+	case name == "gt" && len(args) == 2 && args[1].Equal(ast.InternedTerm(0)) && s.counted(args[0]):
 	case (name == "equal" || name == "eq") && len(args) == 2:
-		if !b.same(args[0], args[1]) && !b.same(args[1], args[0]) {
-			b.compare("==", args[0], args[1])
+		if !s.same(args[0], args[1]) && !s.same(args[1], args[0]) {
+			return r.compare(s, "==", args[0], args[1], depth)
 		}
 	case comparisons[name] != "" && len(args) == 2:
-		b.compare(comparisons[name], args[0], args[1])
+		return r.compare(s, comparisons[name], args[0], args[1], depth)
+	default:
+		return r.calls(s, r.functions(op), args, depth)
 	}
+	return []state{s}
+}
+
+// functions are the rules behind the name of a call.
+func (r *guardReader) functions(op *ast.Term) []*ast.Rule {
+	ref, ok := op.Value.(ast.Ref)
+	if !ok || len(ref) != 1 {
+		return nil
+	}
+	v, _ := ref[0].Value.(ast.Var)
+	return r.named(v)
 }
 
 // member reads h.fact in {words} and "word" in h.list.
-func (b *bodyReader) member(x, list *ast.Term, negated bool) {
-	if loop, f, ok := b.fact(x); ok && f.Word && !negated {
+func (s state) member(x, list *ast.Term, negated bool) {
+	if p, ok := s.factOf(x); ok && p.Word && !negated {
 		if words, ok := wordsOf(list); ok {
-			b.add(loop, Sign{Is: AnyOf, Fact: key(f), Words: words})
+			s.add(p.loop, Sign{Is: AnyOf, Fact: key(p.Fact), Words: words})
 		}
 		return
 	}
-	loop, f, ok := b.fact(list)
-	if !ok || !f.Word {
+	p, ok := s.factOf(list)
+	if !ok || !p.Word {
 		return
 	}
-	words := b.wordOrAny(x)
+	words := s.wordOrAny(x)
 	switch {
 	case len(words) == 0:
 	case !negated:
-		b.add(loop, Sign{Is: AnyOf, Fact: key(f), Words: words})
+		s.add(p.loop, Sign{Is: AnyOf, Fact: key(p.Fact), Words: words})
 	case len(words) == 1: // not one of several says nothing of the others
-		b.add(loop, Sign{Is: NoneOf, Fact: key(f), Words: words})
+		s.add(p.loop, Sign{Is: NoneOf, Fact: key(p.Fact), Words: words})
 	}
 }
 
-func (b *bodyReader) wordOrAny(t *ast.Term) []string {
+func (s state) wordOrAny(t *ast.Term) []string {
 	switch v := t.Value.(type) {
 	case ast.String:
 		return []string{string(v)}
 	case ast.Var:
-		return b.among[v]
+		return s.among[v]
 	}
 	return nil
 }
 
 // same reads h.fact == a constant that is no number.
-func (b *bodyReader) same(fact, constant *ast.Term) bool {
-	loop, f, ok := b.fact(fact)
+func (s state) same(fact, constant *ast.Term) bool {
+	p, ok := s.factOf(fact)
 	if !ok {
 		return false
 	}
 	switch v := constant.Value.(type) {
 	case ast.String:
-		if f.Word {
-			b.add(loop, Sign{Is: AnyOf, Fact: key(f), Words: []string{string(v)}})
+		if p.Word {
+			s.add(p.loop, Sign{Is: AnyOf, Fact: key(p.Fact), Words: []string{string(v)}})
 		}
 		return true
 	case ast.Boolean:
-		if !f.Word && !f.Number {
-			b.add(loop, Sign{Is: map[bool]string{true: Holds, false: False}[bool(v)], Fact: key(f)})
+		if !p.Word && !p.Number {
+			s.add(p.loop, Sign{Is: map[bool]string{true: Holds, false: False}[bool(v)], Fact: key(p.Fact)})
 		}
 		return true
 	}
 	return false
 }
 
-func (b *bodyReader) add(loop int, s Sign) {
-	b.out[loop].Signs = append(b.out[loop].Signs, s)
-}
-
-var comparisons = map[string]string{"lt": "<", "lte": "<=", "gt": ">", "gte": ">=", "neq": "!="}
-
-// compare reads a comparison of whole-number sums of facts of one loop.
-func (b *bodyReader) compare(op string, left, right *ast.Term) {
-	l, ok := b.sum(left)
-	r, also := b.sum(right)
-	if ok != also {
-		b.known(left)
-		b.known(right)
-	}
-	if !ok || !also || l.loop >= 0 && r.loop >= 0 && l.loop != r.loop || max(l.loop, r.loop) < 0 {
-		return
-	}
-	if d := l.plus(r, -1); d.small() {
-		b.add(d.loop, Sign{Is: op, Sum: d.terms, Plus: d.constant})
-	}
-}
-
-// known reads one side of a comparison whose other side is not understood: a missing fact makes it false all the same.
-func (b *bodyReader) known(t *ast.Term) {
-	if loop, f, ok := b.fact(t); ok && f.Number {
-		b.add(loop, Sign{Is: Holds, Fact: key(f)})
-	}
-}
-
-// counts reads count(h.list) of a comparison with more than none.
-func (b *bodyReader) counts(t *ast.Term) bool {
+// counted reads count(x) of a comparison with more than none.
+func (s state) counted(t *ast.Term) bool {
 	c, ok := t.Value.(ast.Call)
 	if !ok || c[0].String() != "count" || len(c) != 2 {
 		return false
 	}
-	loop, f, ok := b.fact(c[1])
-	if ok && f.Word {
-		b.add(loop, Sign{Is: Filled, Fact: key(f)})
+	s.filled(c[1])
+	return true
+}
+
+// filled reads a list that cannot be empty: the list of a fact, or a set made of such lists.
+func (s state) filled(t *ast.Term) {
+	switch v := t.Value.(type) {
+	case ast.Var:
+		if g := s.given[v]; g != nil {
+			if _, again := g.Value.(ast.Var); !again {
+				s.filled(g)
+			}
+		}
+	case ast.Ref:
+		if p, ok := s.factOf(t); ok && p.Word {
+			s.add(p.loop, Sign{Is: Filled, Fact: key(p.Fact)})
+		}
+	case ast.Call:
+		if v[0].String() == "and" && len(v) == 3 {
+			s.filled(v[1])
+			s.filled(v[2])
+		}
+	case *ast.SetComprehension:
+		for _, e := range v.Body {
+			if d, ok := e.Terms.(*ast.SomeDecl); ok && len(e.With) == 0 {
+				if _, over := element(d); over != nil && !s.redeclared(v.Body) {
+					s.filled(over)
+				}
+			}
+		}
 	}
-	return ok
+}
+
+// redeclared says whether a comprehension gives a name of the body another meaning.
+func (s state) redeclared(b ast.Body) bool {
+	again := false
+	for _, e := range b {
+		if d, ok := e.Terms.(*ast.SomeDecl); ok {
+			v, _ := element(d)
+			_, runs := s.loop[v]
+			again = again || runs
+		}
+	}
+	return again
 }
 
 // head reads what a report says: it says nothing where a part of it is not known.
-func (b *bodyReader) head(r *ast.Rule) {
-	o, ok := r.Head.Key.Value.(ast.Object)
+func (r *guardReader) head(s state, x *ast.Rule) state {
+	o, ok := x.Head.Key.Value.(ast.Object)
 	if !ok {
-		return
+		return s
 	}
 	for _, k := range o.Keys() {
 		t := o.Get(k)
-		if loop, f, ok := b.fact(t); ok && f.Optional {
-			b.add(loop, Sign{Is: Holds, Fact: key(f)})
-			continue
-		}
-		if words, fact := b.table(t); fact != nil {
-			b.member(fact, ast.SetTerm(words...), false)
+		if p, ok := s.factOf(t); ok && p.Optional {
+			s.add(p.loop, Sign{Is: Holds, Fact: key(p.Fact)})
+		} else if keys, fact := r.table(s, t); fact != nil {
+			s.member(fact, ast.SetTerm(keys.Keys()...), false)
 		}
 	}
-}
-
-// table reads _names[h.fact], where _names is an object of plain values: the fact must be one of its keys.
-func (b *bodyReader) table(t *ast.Term) (keys []*ast.Term, fact *ast.Term) {
-	r, ok := t.Value.(ast.Ref)
-	if !ok || len(r) != 2 {
-		return nil, nil
-	}
-	v, ok := r[0].Value.(ast.Var)
-	if !ok {
-		return nil, nil
-	}
-	value := b.value(v)
-	if value == nil {
-		return nil, nil
-	}
-	o, ok := value.Value.(ast.Object)
-	if !ok {
-		return nil, nil
-	}
-	return o.Keys(), r[1]
+	return s
 }

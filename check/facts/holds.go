@@ -103,7 +103,9 @@ func (b *builder) jointStrengths(r *resolve.Run, n int) (out []Strength) {
 		end := s
 		end.ID, end.Part, end.What, end.Why, end.Ask = it.id, it.part, it.what, it.why, it.ask
 		var holds []Hold
-		if e != r.SourceEnd || !r.Sheet.Source.Cylinder.Set { // an outlet number has one figure
+		if e == r.SourceEnd && r.Sheet.Source.Cylinder.Set {
+			end.Pushes = asFilled(b.onEnd(r, e, nil)) // an outlet number has one figure
+		} else {
 			holds = endHolds(e, &end)
 		}
 		out = append(out, b.filled(end, it, holds))
@@ -116,6 +118,15 @@ func (b *builder) jointStrengths(r *resolve.Run, n int) (out []Strength) {
 		x := s
 		x.ID, x.Part, x.What, x.Why, x.Ask = it.id, it.part, it.what, it.why, it.ask
 		out = append(out, b.filled(x, it, b.sealHolds(seal)))
+	}
+	return out
+}
+
+// asFilled names the push on a cylinder outlet, which is not that of the hot day.
+func asFilled(pushes []push) []Push {
+	out := pushed(pushes)
+	for i := range out {
+		out[i].Name = "as-filled"
 	}
 	return out
 }

@@ -10,15 +10,14 @@ import (
 
 	"github.com/spf13/cobra"
 
-	"lineworthy/check"
 	"lineworthy/check/report"
 	"lineworthy/check/suggest"
 )
 
 // suggestFlags are the choices of the suggest command.
 type suggestFlags struct {
-	part, stock, format, write, asOf, site string
-	limit                                  int
+	part, stock, format, write, asOf, site, rules string
+	limit                                         int
 }
 
 func newSuggest(s streams) *cobra.Command {
@@ -44,6 +43,7 @@ conditional or a suggestion makes it so, else 3 for unfit and 4 for unproven.`,
 	cmd.Flags().StringVar(&f.write, "write", "", "write each changed sheet into this folder")
 	cmd.Flags().StringVar(&f.asOf, "as-of", "", "judge a sheet that states no date for this day, e.g. 2026-11-25 (default today)")
 	cmd.Flags().StringVar(&f.site, "catalog", "", "folder with the site's own catalog rows, laid over the built-in ones")
+	siteRules(cmd, &f.rules)
 	return cmd
 }
 
@@ -98,7 +98,7 @@ func suggestions(ctx context.Context, f suggestFlags, path string) (*suggest.Res
 	if err != nil {
 		return nil, usage(err)
 	}
-	engine, err := check.New(ctx, check.Options{Catalog: c, AsOf: on, Version: version()})
+	engine, err := newEngine(ctx, checkFlags{asOf: f.asOf, site: f.site, rules: f.rules})
 	if err != nil {
 		return nil, err
 	}
