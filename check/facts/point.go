@@ -3,6 +3,7 @@ package facts
 import (
 	"strings"
 
+	"lineworthy/catalog"
 	"lineworthy/check/resolve"
 	"lineworthy/check/units"
 )
@@ -64,12 +65,13 @@ func (b *builder) holds(r *resolve.Run, v *resolve.Vessel, p *Point) {
 	}
 }
 
-// coupling compares a point in reach with the one meant: the same standard, size and gender takes the same hose.
+// coupling compares a point in reach with the one meant: the same standard, or one made to join it, in the same size and
+// gender takes the same hose.
 func coupling(meant, other *resolve.End) string {
 	if meant.Family == nil || other.Family == nil {
 		return ""
 	}
-	if meant.Family != other.Family {
+	if !interchange(meant.Family, other.Family) {
 		return "different"
 	}
 	if meant.Sheet.Gender.Set && other.Sheet.Gender.Set && meant.Sheet.Gender.V != other.Sheet.Gender.V {
@@ -83,4 +85,9 @@ func coupling(meant, other *resolve.End) string {
 		return ""
 	}
 	return "same"
+}
+
+func interchange(a, c *catalog.Connection) bool {
+	m := worseMate(findMate(a, c.ID), findMate(c, a.ID))
+	return a == c || m != nil && m.Verdict == "fits"
 }
