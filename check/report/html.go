@@ -41,6 +41,7 @@ type sheetPage struct {
 	Findings                                []entry
 	Confirm, Open, Cases, Judged, NotJudged *table
 	Digests                                 *table
+	Region                                  *regionPlot
 }
 
 func newSheetPage(v *Verdict, full bool) *sheetPage {
@@ -54,6 +55,7 @@ func newSheetPage(v *Verdict, full bool) *sheetPage {
 		Runs: drawings(v, m), Legend: legendMarks(), Findings: entries(v),
 		Confirm: confirmTable(v), Open: openTable(v), Cases: caseTable(v),
 		Judged: judgedTable(v, full), NotJudged: notJudgedTable(v, full), Digests: digestTable(v),
+		Region: newRegionPlot(v),
 	}
 	p.Beside = strings.Join(m.beside(v), ", ")
 	return p

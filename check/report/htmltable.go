@@ -32,7 +32,7 @@ var shares = map[string]int{
 	"Where to look": 28, "How known": 11, "Used by": 34, "Mark": 7, "Not known": 36, "Find out": 30, "Waiting": 27,
 	"Run": 10, "From": 12, "Case": 20, "Pressure": 20, "Temperature": 14, "Cause": 34,
 	"Rule": 24, "Looks for": 24, "If found": 11, "Judged": 34, "Could not judge": 22, "Findings": 11,
-	"SHA-256 of": 28, "Sum": 72, "No.": 7, "Did not apply to": 36,
+	"SHA-256 of": 28, "Sum": 72, "No.": 7, "Allowed up to": 16, "Just above": 16, "Weakest from here on": 40, "Reaches": 22, "Held": 10, "Least to spare": 22, "Did not apply to": 36,
 }
 
 // newTable is nil when there is no row, and has no column that no row fills.

@@ -12,6 +12,7 @@ var narrower = map[string]map[string]any{
 	"Governing.have_kpa":     {"description": "what the part holds, gauge kilopascal, rounded down"},
 	"Governing.need_kpa":     {"description": "what the case brings, gauge kilopascal, rounded up"},
 	"Governing.margin":       {"description": "have less need, signed"},
+	"RegionCase.held":        {"enum": []string{"yes", "no", "not-known"}},
 	"Finding.severity":       {"enum": severities},
 	"Finding.numbers":        {"description": "the integers of the rule; the unit is in the name"},
 	"Judged.severity":        {"enum": severities},

@@ -33,7 +33,8 @@ type Verdict struct {
 	Unjudged  []Unjudged `json:"unjudged"`
 	Judged    []Judged   `json:"judged"`
 	Cases     []Case     `json:"cases"`
-	Flips     []Flip     `json:"flips"` // empty unless asked for
+	Flips     []Flip     `json:"flips"`            // empty unless asked for
+	Region    *Region    `json:"region,omitempty"` // absent in batches
 	Cautions  []string   `json:"cautions"`
 	Digests   Digests    `json:"digests"`
 }

@@ -5,6 +5,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"slices"
 	"strings"
 
 	"github.com/spf13/cobra"
@@ -14,6 +15,7 @@ import (
 	"lineworthy/check/report"
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
+	"lineworthy/check/window"
 )
 
 // checkFlags are the choices of the check and facts commands.
@@ -141,7 +143,29 @@ func judge(ctx context.Context, e *check.Engine, f checkFlags, path string) (*re
 	if err == nil && f.sensitivity {
 		v.Flips, err = e.Flips(ctx, line, v.Word)
 	}
+	if err == nil && slices.Contains(drawnIn, f.format) {
+		v.Region, err = regionOf(line, f)
+	}
 	return v, err
+}
+
+// drawnIn are the formats that carry the region of pressure and temperature: the page draws it, the document stores it.
+var drawnIn = []string{"html", "json"}
+
+func regionOf(line *sheet.Line, f checkFlags) (*report.Region, error) {
+	asOf, err := day(f.asOf)
+	if err != nil {
+		return nil, usage(err)
+	}
+	cat, err := catalogOf(f.site)
+	if err != nil {
+		return nil, err
+	}
+	r, err := window.Of(line, cat, asOf)
+	if err != nil {
+		return nil, err
+	}
+	return r.Brief(), nil
 }
 
 func writeAll(w io.Writer, verdicts []*report.Verdict, f checkFlags) error {
