@@ -7,9 +7,11 @@ import (
 
 // slot holds one decoded entry; its Once lets many callers ask while one decodes.
 type slot struct {
-	once  sync.Once
-	value any
-	err   error
+	once   sync.Once
+	value  any
+	err    error
+	summed sync.Once
+	digest string
 }
 
 // Fluid finds a fluid by id, other name, CAS number or UN number. The error is a [*NotFound], an
@@ -55,6 +57,13 @@ func (c *Catalog) slot(e entry) *slot {
 		c.loaded[e] = &slot{}
 	}
 	return c.loaded[e]
+}
+
+// slotted says whether the entry was asked for before, which only one that is there can be.
+func (c *Catalog) slotted(e entry) bool {
+	c.mu.Lock()
+	defer c.mu.Unlock()
+	return c.loaded[e] != nil
 }
 
 // load decodes the built-in file and lays the site files over it.

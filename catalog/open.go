@@ -77,14 +77,19 @@ func (c *Catalog) Raw(kind, id string) []byte {
 	return bytes.Join(parts, []byte("---\n"))
 }
 
-// Digest returns the SHA-256 of Raw in hexadecimal, or "" if there is no such entry.
+// Digest returns the SHA-256 of Raw in hexadecimal, or "" if there is no such entry. It is worked out once for each entry.
 func (c *Catalog) Digest(kind, id string) string {
-	raw := c.Raw(kind, id)
-	if len(raw) == 0 {
+	if !c.has(entry{kind, id}) {
 		return ""
 	}
-	sum := sha256.Sum256(raw)
-	return hex.EncodeToString(sum[:])
+	s := c.slot(entry{kind, id})
+	s.summed.Do(func() {
+		if raw := c.Raw(kind, id); len(raw) > 0 {
+			sum := sha256.Sum256(raw)
+			s.digest = hex.EncodeToString(sum[:])
+		}
+	})
+	return s.digest
 }
 
 // builtIn returns the bytes of the built-in file, or nil if there is none.
@@ -97,7 +102,7 @@ func (c *Catalog) builtIn(e entry) []byte {
 }
 
 func (c *Catalog) has(e entry) bool {
-	if len(c.site[e]) > 0 {
+	if len(c.site[e]) > 0 || c.slotted(e) {
 		return true
 	}
 	_, err := fs.Stat(c.files, e.path())

@@ -26,12 +26,15 @@ type builder struct {
 	err     error
 }
 
+// Room for a line of a dozen parts, so that its maps do not grow step by step.
+const usualValues, usualPairs = 96, 128
+
 // Build works out the facts of a resolved line. The error is a fault of the catalog or of the tool, never missing
 // knowledge: that is left out and named in Unknowns.
 func Build(l *resolve.Line, c *catalog.Catalog) (*Facts, error) {
 	b := &builder{
 		l: l, c: c, f: &Facts{Schema: Schema, Values: []Value{}, Unknowns: []Unknown{}}, why: map[[2]string]Unknown{},
-		values: map[string]*Value{}, stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{}, spots: map[spot][]push{}, paired: map[string]bool{},
+		values: make(map[string]*Value, usualValues), stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{}, spots: map[spot][]push{}, paired: make(map[string]bool, usualPairs),
 	}
 	for _, fill := range []func(){
 		b.line, b.fluids, b.allCases, b.hoses, b.parts, b.regulators, b.capacities, b.limits, b.joints, b.pairs, b.meetings, b.points,
@@ -53,6 +56,7 @@ func (b *builder) unknown(subject, fact, why, ask string) {
 
 // close sorts what was gathered in maps, so that the same line gives the same bytes.
 func (b *builder) close() {
+	b.f.Values = slices.Grow(b.f.Values, len(b.values))
 	for _, v := range b.values {
 		slices.Sort(v.Used)
 		v.Used = slices.Compact(v.Used)

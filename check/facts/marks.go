@@ -38,14 +38,16 @@ func (b *builder) marks(p *resolve.Part, h *Hose) {
 // marked says whether one of the marks names the service; one that says "not for" it does not.
 func marked(marks []string, names ...string) bool {
 	return slices.ContainsFunc(marks, func(mark string) bool {
-		return !notFor.MatchString(mark) && slices.ContainsFunc(names, func(name string) bool {
-			return strings.Contains(strings.ToLower(mark), name)
-		})
+		low := strings.ToLower(mark)
+		return slices.ContainsFunc(names, func(name string) bool { return strings.Contains(low, name) }) && !notFor.MatchString(mark)
 	})
 }
 
 // isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi.
 func isYear(mark string) bool {
+	if !strings.Contains(mark, "19") && !strings.Contains(mark, "20") {
+		return false // most marks, and patterns are slow
+	}
 	return !standardMark.MatchString(mark) && yearMark.MatchString(pressureFigure.ReplaceAllString(mark, ""))
 }
 

@@ -1,7 +1,6 @@
 package facts
 
 import (
-	"fmt"
 	"slices"
 
 	"lineworthy/catalog"
@@ -33,7 +32,7 @@ func (b *builder) pairs() {
 
 // contacts are all materials of a run that a fluid touches or can reach through a liner.
 func contacts(r *resolve.Run) []contact {
-	var out []contact
+	out := make([]contact, 0, 3*len(r.Parts)+4*len(r.Joints))
 	for _, p := range r.Parts {
 		out = append(out, partContacts(p)...)
 	}
@@ -69,7 +68,7 @@ func layerContacts(p *resolve.Part) []contact {
 	var out []contact
 	tight, liner, backed := false, false, p.Hose != nil // a class lists its reinforcement, or has none
 	for _, l := range p.Layers {
-		ask := fmt.Sprintf("layers.%s of %s", l.Role, p.ID)
+		ask := "layers." + l.Role + " of " + p.ID
 		switch {
 		case l.Role == "liner":
 			liner = true

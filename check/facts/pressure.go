@@ -1,7 +1,6 @@
 package facts
 
 import (
-	"fmt"
 	"slices"
 
 	"lineworthy/check/resolve"
@@ -46,7 +45,7 @@ func (b *builder) report(r *resolve.Run, ps []push, part string, seen map[string
 	ps = hardest(ps)
 	slices.SortStableFunc(ps, func(x, y push) int { return unknownFirst(x) - unknownFirst(y) })
 	for _, p := range ps {
-		id := fmt.Sprintf("%s/%s/%s", r.Key, p.name, p.from)
+		id := r.Key + "/" + p.name + "/" + p.from
 		if seen[id] {
 			continue
 		}
@@ -162,7 +161,7 @@ func unknownFirst(p push) int {
 
 // hardest keeps of all pushes with one name and origin the highest, and one that is not known.
 func hardest(ps []push) []push {
-	var out []push
+	out := make([]push, 0, len(ps))
 	for _, p := range ps {
 		i := slices.IndexFunc(out, func(o push) bool { return o.name == p.name && o.from == p.from && o.known == p.known })
 		switch {

@@ -17,6 +17,9 @@ func bisect(low, high float64, f func(float64) float64) float64 {
 	}
 	for range halvings {
 		mid := low + (high-low)/2
+		if mid == low || mid == high {
+			break // nothing lies between: every further halving would end here as well
+		}
 		if (f(mid) < 0) == (at < 0) {
 			low = mid
 		} else {

@@ -47,6 +47,10 @@ func (v PaddedVessel) ullage(t units.Temperature) (float64, error) {
 	if err != nil {
 		return 0, err
 	}
+	return v.ullageFrom(cold, t)
+}
+
+func (v PaddedVessel) ullageFrom(cold units.Density, t units.Temperature) (float64, error) {
 	hot, err := LiquidDensity(v.Density, v.MolarMass, t)
 	if err != nil {
 		return 0, err
@@ -80,8 +84,9 @@ func LiquidFull(v PaddedVessel) (units.Temperature, error) {
 	if left > 0 {
 		return 0, &OutsideError{"a liquid-full vessel", "°C", v.Density.To.Celsius(), v.Shut.Celsius(), v.Density.To.Celsius()}
 	}
+	cold, _ := LiquidDensity(v.Density, v.MolarMass, v.Shut)
 	t := bisect(float64(v.Shut), float64(v.Density.To), func(k float64) float64 {
-		u, _ := v.ullage(units.Temperature(k))
+		u, _ := v.ullageFrom(cold, units.Temperature(k))
 		return u
 	})
 	return units.Temperature(t), nil
