@@ -51,7 +51,7 @@ var aspects = map[string]map[string][]string{
 		aClass:      {"class"}, aMaterial: {"material"}, aSeal: {"seal"}, aRecord: {"marked"},
 	},
 	"Part": {
-		aPart: {"kind"}, aMaterial: {"material", "wetted"}, aRating: {"rated", "burst", "inlet_rated", "restraint", "range", "vacuum"},
+		aPart: {"kind"}, aMaterial: {"material", "wetted"}, aRating: {"rated", "burst", "inlet_rated", "restraint", "range", "vacuum", "retention"},
 		aClass: {"class", "edition", "electrical"}, aTemperature: {"lowest", "highest"}, aSize: {"size", "length", "bend", "least_bend"},
 		aRelief: {"area", "kdr", "isolatable"}, aSafeguard: {"bonded", "oxygen_clean"}, aIdentity: {"id", "tag", "assigned"},
 		aRecord: {

@@ -123,6 +123,9 @@ type Hose struct {
 	Grade          string   `json:"electrical_grade,omitzero" words:"M,Ohm,M/T,Ohm/T,discontinuous,none" ask:"parts.*.electrical: electrical grade of the assembly"`
 	ResistanceOhm  Int      `json:"resistance_ohm,omitzero" ask:"parts.*.resistance: measured end to end"`
 	ResistanceDays Int      `json:"days_since_resistance_test,omitzero" ask:"parts.*.resistance_tested: date of the measurement"`
+	Retention      string   `json:"end_retention,omitzero" words:"swaged,crimped,screwed-ferrule,clamp-shells,interlocking-clamp,screw-together,band,worm-drive,none" ask:"parts.*.retention: what holds the ends on the hose"`
+	BandBarred     bool     `json:"band_barred"`    // it carries something that no band may hold
+	BandBarredBy   string   `json:"band_barred_by"` // what that is; empty for none
 	BendMM         Int      `json:"bend_mm,omitzero" ask:"parts.*.bend: smallest installed bend radius"`
 	LeastBendMM    Int      `json:"least_bend_mm,omitzero" ask:"the hose's smallest permitted bend radius"`
 	VacuumLikely   bool     `json:"vacuum_likely"` // something can pull less than the air's pressure in it

@@ -26,6 +26,9 @@ func (b *builder) hoseRating(p *resolve.Part, t *units.Temperature) (rated units
 		rated = class
 		b.rests(p.Hose.ID+" rating", "working pressure of "+p.Hose.Name, origin, p.ID)
 	}
+	if rated, why = retained(p, rated); why != "" {
+		return 0, why, "how the ends of " + p.ID + " are held, from who made up the hose"
+	}
 	if t == nil {
 		return rated, "", ""
 	}

@@ -34,6 +34,8 @@ func (b *builder) hose(p *resolve.Part) Hose {
 	b.dates(p, &h)
 	b.condition(p, &h)
 	b.vacuum(p, &h)
+	h.Retention, h.BandBarredBy = p.Sheet.Retention.V, b.bandBarred(p)
+	h.BandBarred = h.BandBarredBy != ""
 	return h
 }
 

@@ -58,7 +58,7 @@ type faultCase struct {
 
 const (
 	hoseTakes = "a hose takes id, kind, name, material, wetted, size, length, rated, evidence, lowest, highest, bonded, " +
-		"inlet, outlet, class, edition, layers, bend, least_bend, burst, vacuum, tag, assigned, marks, readable, specified_for, made, tested, " +
+		"inlet, outlet, class, edition, layers, bend, least_bend, burst, retention, vacuum, tag, assigned, marks, readable, specified_for, made, tested, " +
 		"test_interval, test_pressure, inspected, life, electrical, resistance, resistance_tested, condition, restraint, lay, oxygen_clean"
 	sheetTakes = "the keys here are line, title, as_of, regimes, site, fluids, vessels, runs, nearby, safeguards, change, evidence"
 )

@@ -11,7 +11,7 @@ var partNotes = map[string]string{
 	"vacuum": "lowest pressure it may be drawn down to", "tag": "identity read on the hose", "assigned": "identity the line is approved with",
 	"marks": "what is printed on the hose, piece by piece", "readable": "whether the marks can be read", "specified_for": "fluids its maker names for it",
 	"made": "when it was made", "tested": "last pressure test", "test_interval": "e.g. 12 months", "test_pressure": "of the last test", "inspected": "last visual inspection",
-	"life": "service life of maker or site", "electrical": "electrical grade of the assembly", "resistance": "measured end to end", "resistance_tested": "day of the measurement",
+	"retention": "what holds the ends on the hose", "life": "service life of maker or site", "electrical": "electrical grade of the assembly", "resistance": "measured end to end", "resistance_tested": "day of the measurement",
 	"condition": "what the visual inspection found", "stages": "of the regulator", "set": "set pressure", "flow_coefficient": "Cv or Kv, wide open",
 	"inlet_rated": "rated inlet pressure", "lock_up": "rise above set at no flow, from its data sheet", "area": "flow area of the relief device", "kdr": "certified coefficient of discharge, derated",
 	"shutoff": "highest pressure with the outlet closed", "closing": "how long it takes to close", "acts_on": "what makes it close", "range": "full scale of the gauge",

@@ -25,6 +25,7 @@ type Part struct {
 	Bend       Of[units.Length]     `sheet:"bend,kinds=hose"`       // smallest installed radius
 	LeastBend  Of[units.Length]     `sheet:"least_bend,kinds=hose"` // smallest radius its maker permits
 	Burst      Of[units.Pressure]   `sheet:"burst,kinds=hose"`
+	Retention  Of[string]           `sheet:"retention,kinds=hose,words=swaged|crimped|screwed-ferrule|clamp-shells|interlocking-clamp|screw-together|band|worm-drive|none"`
 	Vacuum     Of[units.Pressure]   `sheet:"vacuum,kinds=hose"`   // lowest pressure its maker permits
 	Tag        Of[string]           `sheet:"tag,kinds=hose"`      // identity read on the hose
 	Assigned   Of[string]           `sheet:"assigned,kinds=hose"` // identity the line is approved with

@@ -1,11 +1,14 @@
 package suggest
 
-import "slices"
+import (
+	"cmp"
+	"slices"
+)
 
 // change is one thing done to the line: a part replaced, the ends of a joint or its seal changed, or work on the site.
 type change struct {
 	spot   string
-	kind   string // hose, body, joint, point, site
+	kind   string // hose, body, joint, point, site, relief
 	where  string
 	before string
 	after  string
@@ -26,6 +29,17 @@ func together(cs []change) (out []edit) {
 			}
 		}
 	}
+	return append(out, inserted(cs)...)
+}
+
+// inserted are the parts that are added, from the end of each run: what is put in moves only what lies behind it.
+func inserted(cs []change) (out []edit) {
+	for _, c := range cs {
+		if c.kind == "relief" {
+			out = append(out, c.edits...)
+		}
+	}
+	slices.SortStableFunc(out, func(a, b edit) int { return cmp.Compare(b.at(), a.at()) })
 	return out
 }
 

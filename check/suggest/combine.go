@@ -8,12 +8,7 @@ func (s *search) own(t *trial) change { return t.changes[len(t.changes)-1] }
 // combine puts the best ways of all spots together, tries the others in their place one at a time, and then takes back
 // whatever the line does without.
 func (s *search) combine(base *trial, all []*ways) []*trial {
-	p := picks{change: map[string]change{}}
-	for _, w := range all {
-		if len(w.best) > 0 && at(w.spot.id)(w.best[0], w.as) < 0 {
-			p.order, p.change[w.spot.id] = append(p.order, w.spot.id), s.own(w.best[0])
-		}
-	}
+	p := s.picked(all)
 	best := s.try([][]change{s.set(p)})[0]
 	found := []*trial{best}
 	for range rounds {
@@ -41,6 +36,17 @@ func (s *search) combine(base *trial, all []*ways) []*trial {
 type picks struct {
 	order  []string
 	change map[string]change
+}
+
+// picked is the best way for each spot that it does any good to.
+func (s *search) picked(all []*ways) picks {
+	p := picks{change: map[string]change{}}
+	for _, w := range all {
+		if len(w.best) > 0 && at(w.spot.id)(w.best[0], w.as) < 0 {
+			p.order, p.change[w.spot.id] = append(p.order, w.spot.id), s.own(w.best[0])
+		}
+	}
+	return p
 }
 
 // swapped are the sheets that differ from the picks in one spot.

@@ -115,6 +115,9 @@ func (e edit) make(root *yaml.Node) error {
 		}
 		at = next
 	}
+	if e.inserts() {
+		return e.insertInto(root, at)
+	}
 	if at.Kind != yaml.MappingNode {
 		return fmt.Errorf("the sheet has no mapping at %s", e.path)
 	}

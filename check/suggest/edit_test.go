@@ -4,6 +4,7 @@ import (
 	"testing"
 
 	"github.com/stretchr/testify/require"
+	"gopkg.in/yaml.v3"
 )
 
 const small = `# the head
@@ -62,4 +63,29 @@ func TestEdit(t *testing.T) {
 	text, err := changed(root, nil, "# PROPOSAL\n#")
 	require.NoError(t, err)
 	require.Equal(t, "# PROPOSAL\n#\n"+small, string(text))
+}
+
+// TestInsert: parts come in with ends copied from their neighbours as the other edits leave them, and what an older end had
+// for itself stays behind.
+func TestInsert(t *testing.T) {
+	tee := withEnds(noted([]string{"id", "T1", "rated", "10 bar(g)"}), "inlet", endCopy{"runs.r.parts[1].inlet", "", "CS"}, "outlet", endCopy{"runs.r.parts[1].inlet", "-", "CS"})
+	parts := &yaml.Node{Kind: yaml.SequenceNode, Content: []*yaml.Node{tee}}
+	in := "runs.r.parts[1].inlet"
+	text := edited(t,
+		put(in, "size", "DN 80", ""), put(in, "marked", "acid", ""),
+		edit{in, "seal", record("kind", "o-ring", "evidence", "old sheet"), ""},
+		insert("r", 1, parts),
+	)
+	require.Regexp(t, `(?s)id: H1.*- id: T1\n.*size: DN 80\n +material: CS\n +seal: \{kind: o-ring\} #.*outlet:\n +size: DN 80\n +material: CS\n.*- id: V1`, text)
+	require.Contains(t, text, "rated: 10 bar(g) # to be shown by plate or certificate")
+	require.NotContains(t, text, endTag)
+
+	root, err := parse([]byte(small))
+	require.NoError(t, err)
+	_, err = changed(root, []edit{insert("r", 7, parts)}, "")
+	require.EqualError(t, err, "the sheet has no runs.r.parts[7] to put a part before")
+	_, err = changed(root, []edit{insert("r", 0, &yaml.Node{Kind: yaml.SequenceNode, Content: []*yaml.Node{
+		withEnds(noted([]string{"id", "T1"}), "inlet", endCopy{"runs.r.parts[0].inlet", "", "CS"}, "outlet", endCopy{}),
+	}})}, "")
+	require.EqualError(t, err, "the sheet has no end runs.r.parts[0].inlet for a new part to match")
 }

@@ -78,7 +78,9 @@ func faults(v *report.Verdict, names map[string]string) (out []fault) {
 			continue
 		}
 		x := fault{rule: f.Rule, severity: f.Severity, subject: f.Subject, text: f.Message, action: f.Action, finding: f}
-		if !failure(f) && !system(f.Rule) {
+		if own := spotOf(names, f.Subject); !failure(f) && strings.HasPrefix(own, reliefSpot) {
+			x.spot = own // what is wrong with a device that was put in counts against it, whatever the rule is about
+		} else if !failure(f) && !system(f.Rule) {
 			x.spot = spotOf(names, f.Part, f.Subject)
 		}
 		out = append(out, x)

@@ -140,7 +140,8 @@ func noPart(all []*ways, best *trial) []NoPart {
 		}
 		n := NoPart{Severity: f.severity, Rule: key, Text: f.text, Count: 1, Action: f.action}
 		if f.finding != nil && failure(f.finding) {
-			n.Action = "No part cures this: fit a relief device that holds the pressure below what the weakest part bears, or lower the source. Size it by calculation."
+			n.Action = "A stronger part is no cure: fit a relief device that holds the pressure below what the weakest part bears, or lower the source. " +
+				"Size it by calculation. One is suggested only where all it protects has a known rating that leaves room for a set pressure."
 		}
 		out = append(out, n)
 	}

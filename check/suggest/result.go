@@ -39,7 +39,7 @@ type Offer struct {
 // Change is one part, joint or coupling as it is and as it would be.
 type Change struct {
 	Where   string   `json:"where"`
-	Kind    string   `json:"kind"` // hose, body, joint, point
+	Kind    string   `json:"kind"` // hose, body, joint, point, relief
 	Before  string   `json:"before"`
 	After   string   `json:"after"`
 	Catalog []string `json:"catalog"`

@@ -123,7 +123,7 @@ func (s *search) tryAll() (out []*ways) {
 		w.best = w.best[:min(len(w.best), kept)]
 		out = append(out, w)
 	}
-	return out
+	return append(out, s.reliefs(out)...)
 }
 
 // atATime is how many candidates are judged before it is asked whether enough of them do: those that change least come

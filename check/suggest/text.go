@@ -59,7 +59,7 @@ func (p *page) wrap(mark, text string) {
 }
 
 func (p *page) offer(n int, o Offer) {
-	p.say("\n%d. %s with %s replaced or changed. %s", n, strings.ToUpper(string(o.Word)), things(o.Parts, "part"), o.Reason)
+	p.say("\n%d. %s with %s replaced, changed or added. %s", n, strings.ToUpper(string(o.Word)), things(o.Parts, "part"), o.Reason)
 	if g := o.Worst; g != nil {
 		p.wrap("   Least to spare: ", fmt.Sprintf("%s %s, have %s, need %s, margin %s", g.Part, g.What, g.Have, g.Need, g.Margin))
 	}

@@ -26,9 +26,9 @@ func newSuggest(s streams) *cobra.Command {
 		Use:   "suggest SHEET",
 		Short: "Look for parts in the catalog that would make a line fit, or fitter",
 		Long: `Try other hoses, ends, seals and bodies from the catalog in the places that something stands against, also several
-together, and judge every changed sheet by the rules. The best are shown: by verdict and worst margin, then by how
-little is changed, then by how well their values are known, each with what it still needs. Where nothing in the
-catalog does, and where the cure is no part at all, that is said.
+together, add the relief devices that a line lacks, and judge every changed sheet by the rules. The best are shown:
+by verdict and worst margin, then by how little is changed, then by how well their values are known, each with what
+it still needs. Where nothing in the catalog does, and where the cure is no part at all, that is said.
 
 A suggestion is to be engineered and confirmed by a competent person. Exit code 0 when the line is fit or
 conditional or a suggestion makes it so, else 3 for unfit and 4 for unproven.`,
