@@ -41,11 +41,16 @@ func (p *printer) place(x decide.Finding) (sheet.Pos, bool) {
 	return sheet.Pos{}, false
 }
 
+var pressures, temperatures = reflect.TypeFor[sheet.Of[units.Pressure]](), reflect.TypeFor[sheet.Of[units.Temperature]]()
+
 // systemOf are the units the sheet is written in: of each quantity the one used most, the first of equals.
 func systemOf(l *sheet.Line) units.System {
 	pressure, temperature := &tally{}, &tally{}
-	walk(reflect.ValueOf(l), func(v any) {
-		switch x := v.(type) {
+	walk(reflect.ValueOf(l), func(v reflect.Value) {
+		if t := v.Type(); t != pressures && t != temperatures {
+			return // copying every struct of the sheet out would take longer than all the rest
+		}
+		switch x := v.Interface().(type) {
 		case sheet.Of[units.Pressure]:
 			pressure.add(x.Set, strings.Replace(strings.Replace(string(x.V.Unit), "(a)", "(g)", 1), "psia", "psig", 1))
 		case sheet.Of[units.Temperature]:
@@ -95,7 +100,7 @@ func (t *tally) add(set bool, word string) {
 }
 
 // walk visits every leaf of the sheet.
-func walk(v reflect.Value, visit func(any)) {
+func walk(v reflect.Value, visit func(reflect.Value)) {
 	switch v.Kind() {
 	case reflect.Pointer:
 		if !v.IsNil() {
@@ -106,7 +111,7 @@ func walk(v reflect.Value, visit func(any)) {
 			walk(v.Index(i), visit)
 		}
 	case reflect.Struct:
-		visit(v.Interface())
+		visit(v)
 		for i := range v.NumField() {
 			walk(v.Field(i), visit)
 		}

@@ -17,18 +17,14 @@ import (
 // confirmRule is the rule whose findings are gathered in the table of things to confirm.
 const confirmRule = "record/value_not_confirmed"
 
-// verdict puts the decision into words.
-func (e *Engine) verdict(s *sheet.Line, line *resolve.Line, f *facts.Facts, d decide.Decision) (*report.Verdict, error) {
-	sum, err := f.Digest()
-	if err != nil {
-		return nil, err
-	}
+// verdict puts the decision into words. The digest of the facts is left to Check.
+func (e *Engine) verdict(s *sheet.Line, line *resolve.Line, f *facts.Facts, d decide.Decision) *report.Verdict {
 	p := &printer{sys: systemOf(s), at: places(line)}
 	v := &report.Verdict{
 		Schema: report.Schema, Line: s.ID.V, Title: s.Title.V, Sheet: s.File, AsOf: line.AsOf.String(),
 		Tool:    report.Tool{Name: "lineworthy", Version: e.o.Version, Engine: decide.Name()},
 		Regimes: f.Line.Regimes, Runs: runs(line), Units: p.units(), Flips: []report.Flip{}, Cautions: cautions(line),
-		Digests: report.Digests{Sheet: s.Sum, Facts: sum, Rules: e.rules.Digest(), Catalog: line.Rows},
+		Digests: report.Digests{Sheet: s.Sum, Rules: e.rules.Digest(), Catalog: line.Rows},
 	}
 	byID := map[string]rules.Rule{}
 	for _, r := range e.rules.Index() {
@@ -39,7 +35,7 @@ func (e *Engine) verdict(s *sheet.Line, line *resolve.Line, f *facts.Facts, d de
 	v.Cases = p.cases(f)
 	v.Governing = p.governing(f)
 	v.Word, v.Reason = word(v)
-	return v, nil
+	return v
 }
 
 func (e *Engine) findings(v *report.Verdict, f *facts.Facts, d decide.Decision, p *printer, byID map[string]rules.Rule) {

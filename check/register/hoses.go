@@ -67,7 +67,7 @@ type use struct {
 // contents are shared by all hoses that carry the same.
 type contents struct{ products, known []string }
 
-// fleet follows hoses across lines. It keeps some hundred bytes for each tagged hose of the register.
+// fleet follows hoses across lines. It keeps some hundred bytes for each hose, so it gets only sheets that share something.
 type fleet struct {
 	uses   map[string][]use    // by tag in capitals
 	latest map[string]string   // day of the last sheet of each line

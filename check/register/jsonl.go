@@ -50,21 +50,21 @@ func (r *Register) totals() Totals {
 
 var words = []report.Word{report.Unfit, report.Unproven, report.Conditional, report.Fit}
 
+// tabled is a row with the name of its table.
+type tabled struct {
+	Table string `json:"table"`
+	Row   any    `json:"row"`
+}
+
 // jsonl writes one object a line: the name of its table and the row.
 func (r *Register) jsonl(w io.Writer, table string) error {
 	e := json.NewEncoder(w)
 	e.SetEscapeHTML(false)
 	err := r.each(table, func(table string, row any) error {
-		return e.Encode(struct {
-			Table string `json:"table"`
-			Row   any    `json:"row"`
-		}{table, row})
+		return e.Encode(tabled{table, row})
 	})
 	if err == nil && table == "" {
-		err = e.Encode(struct {
-			Table string `json:"table"`
-			Row   Totals `json:"row"`
-		}{"totals", r.totals()})
+		err = e.Encode(tabled{"totals", r.totals()})
 	}
 	return err
 }
@@ -101,7 +101,11 @@ func (r *Register) table(name string, visit func(any) error) error {
 	case "evidence":
 		return list(r.Evidence(), func(e Evidence) error { return visit(e) })
 	case "hoses":
-		return list(r.Meetings(), func(m Meeting) error { return visit(m) })
+		all, err := r.Meetings()
+		if err != nil {
+			return err
+		}
+		return list(all, func(m Meeting) error { return visit(m) })
 	}
 	if !r.Compared() {
 		return nil

@@ -18,7 +18,7 @@ type Register struct {
 	state   *state
 	earlier *state // of --against; nil without
 	places  []place
-	fleet   *fleet
+	spots   *spots
 	papers  *papers
 	dates   []dated
 	words   map[string]int // lines by verdict; bad and broken for those without
@@ -37,15 +37,8 @@ func (r *Register) add(e *Entry, p place) {
 	n := int32(len(r.places))
 	r.places = append(r.places, p)
 	r.widest = max(r.widest, utf8.RuneCountInString(name(e)))
-	switch {
-	case e.Broken:
-		r.words["broken"]++
-	case e.bad():
-		r.words["bad"]++
-	default:
-		r.words[string(e.Word)]++
-	}
-	r.fleet.add(e)
+	r.words[kind(e)]++
+	r.spots.add(e, n)
 	r.papers.add(e)
 	for i, d := range e.Due {
 		on, err := units.ParseDate(d.Date)
@@ -53,6 +46,17 @@ func (r *Register) add(e *Entry, p place) {
 			r.dates = append(r.dates, dated{int32(on.Days), n, int32(i)})
 		}
 	}
+}
+
+// kind is what the sheet is counted as.
+func kind(e *Entry) string {
+	switch {
+	case e.Broken:
+		return "broken"
+	case e.bad():
+		return "bad"
+	}
+	return string(e.Word)
 }
 
 // name is the line number, or the path of a sheet that could not be read.
@@ -126,6 +130,16 @@ func (r *Register) Due() iter.Seq2[DueLine, error] {
 func (r *Register) Evidence() []Evidence { return r.papers.ranked() }
 
 // Meetings are hoses and line numbers that stand in several places, and hoses with other contents before.
-func (r *Register) Meetings() []Meeting { return r.fleet.meetings() }
+func (r *Register) Meetings() ([]Meeting, error) {
+	f := newFleet()
+	for _, n := range r.spots.shared() {
+		e, err := r.state.at(r.places[n])
+		if err != nil {
+			return nil, err
+		}
+		f.add(e)
+	}
+	return f.meetings(), nil
+}
 
 func daysAfter(d units.Date, days int) units.Date { return units.Date{Days: d.Days + days} }

@@ -41,7 +41,7 @@ func setUp(t *testing.T, dir string) (register.Options, *check.Engine) {
 	cat := catalog.Open()
 	e, err := check.New(context.Background(), check.Options{Catalog: cat, AsOf: day, Version: "test"})
 	require.NoError(t, err)
-	return register.Options{Dir: dir, AsOf: day, DueDays: 90, Judge: e.Check, Catalog: cat,
+	return register.Options{Dir: dir, AsOf: day, DueDays: 90, Judge: e.Summary, Catalog: cat,
 		Basis: register.Basis{Tool: "test", Rows: map[string]string{}}}, e
 }
 

@@ -23,6 +23,7 @@ type Options struct {
 	Judge    Judge
 	Catalog  *catalog.Catalog
 	Basis    Basis
+	Found    func(sheets int)      // told before the first is judged; may be nil
 	Progress func(done, total int) // may be nil
 }
 
@@ -39,11 +40,14 @@ func Run(ctx context.Context, o Options) (*Register, error) {
 	if err != nil {
 		return nil, err
 	}
-	r := &Register{o: o, day: o.AsOf, places: make([]place, 0, len(paths)), fleet: newFleet(), papers: newPapers(), words: map[string]int{}}
+	r := &Register{o: o, day: o.AsOf, places: make([]place, 0, len(paths)), spots: &spots{}, papers: newPapers(), words: map[string]int{}}
 	if err := r.open(); err != nil {
 		return nil, err
 	}
-	if err := r.judge(ctx, paths, faults); err != nil {
+	if o.Found != nil {
+		o.Found(len(paths))
+	}
+	if err := r.judge(ctx, paths, faults, r.add); err != nil {
 		return nil, errors.Join(err, r.state.file.Sync(), r.Close())
 	}
 	return r, nil
@@ -99,8 +103,8 @@ type answer struct {
 // ahead is how many sheets each worker may be ahead of the one that is written next.
 const ahead = 8
 
-// judge runs the workers. Only this goroutine adds to the state.
-func (r *Register) judge(ctx context.Context, paths []string, faults map[string]string) error {
+// judge runs the workers and hands what they found over in order. Only this goroutine adds to the state.
+func (r *Register) judge(ctx context.Context, paths []string, faults map[string]string, take func(*Entry, place)) error {
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
 	workers := r.o.Workers
@@ -116,7 +120,7 @@ func (r *Register) judge(ctx context.Context, paths []string, faults map[string]
 	}
 	group.Go(func() { feed(ctx, paths, jobs, order) })
 	for done := range paths {
-		if err := r.next(ctx, order); err != nil {
+		if err := r.next(ctx, order, take); err != nil {
 			return err
 		}
 		if r.o.Progress != nil {
@@ -170,7 +174,7 @@ func (r *Register) one(ctx context.Context, k *judging, path string) answer {
 }
 
 // next takes the next sheet in order. What came from an ended context is not kept: it says nothing about the sheet.
-func (r *Register) next(ctx context.Context, order <-chan job) error {
+func (r *Register) next(ctx context.Context, order <-chan job, take func(*Entry, place)) error {
 	var a answer
 	select {
 	case j := <-order:
@@ -190,6 +194,6 @@ func (r *Register) next(ctx context.Context, order <-chan job) error {
 		}
 		r.judged++
 	}
-	r.add(a.entry, a.place)
+	take(a.entry, a.place)
 	return nil
 }

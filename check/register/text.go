@@ -37,20 +37,22 @@ func (r *Register) text(w io.Writer, table string) error {
 func (r *Register) textVerdicts(w io.Writer, _ int) error {
 	wide := min(max(r.widest, 4), nameWidth)
 	fmt.Fprintf(w, "REGISTER on %s\n\n%s  %-11s  %5s  %10s  %7s  %10s  %s\n", r.day, pad("Line", wide), "Verdict", "Stops", "Conditions", "Missing", "To confirm", "First reason")
-	err := every(r.Entries(), func(e *Entry) error {
-		x := row(e)
-		word, line := strings.ToUpper(string(x.Word)), pad(cut(name(e), wide), wide)
-		if e.bad() {
-			word = "NO VERDICT"
-		}
-		_, err := fmt.Fprintf(w, "%s  %-11s  %5s  %10s  %7s  %10s  %s\n", line, word, dash(x.Stops), dash(x.Conditions), dash(x.Missing), dash(x.Confirm), cut(x.First, reasonWidth))
-		return err
-	})
+	err := every(r.Entries(), func(e *Entry) error { return textRow(w, e, wide) })
 	if err != nil {
 		return err
 	}
 	_, err = fmt.Fprintf(w, "\n%s\n%s\n", r.counted(),
 		"This is a screening aid: the maker's data, local codes and licensed practice decide. Read the verdict of a line with \"check\" before it is used.")
+	return err
+}
+
+func textRow(w io.Writer, e *Entry, wide int) error {
+	x := row(e)
+	word, line := strings.ToUpper(string(x.Word)), pad(cut(name(e), wide), wide)
+	if e.bad() {
+		word = "NO VERDICT"
+	}
+	_, err := fmt.Fprintf(w, "%s  %-11s  %5s  %10s  %7s  %10s  %s\n", line, word, dash(x.Stops), dash(x.Conditions), dash(x.Missing), dash(x.Confirm), cut(x.First, reasonWidth))
 	return err
 }
 
@@ -114,7 +116,11 @@ func (r *Register) textEvidence(w io.Writer, most int) error {
 func (r *Register) textHoses(w io.Writer, most int) error {
 	t := &limited{w: w, most: most, table: "hoses"}
 	fmt.Fprintf(w, "\nHOSES AND LINE NUMBERS in more than one place\n")
-	err := list(r.Meetings(), func(m Meeting) error {
+	all, err := r.Meetings()
+	if err != nil {
+		return err
+	}
+	err = list(all, func(m Meeting) error {
 		where := strings.Join(m.Lines, ", ")
 		if m.Count > len(m.Lines) {
 			where += fmt.Sprintf(" and %d more", m.Count-len(m.Lines))

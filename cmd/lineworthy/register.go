@@ -2,6 +2,7 @@ package main
 
 import (
 	"strings"
+	"time"
 
 	"github.com/spf13/cobra"
 
@@ -14,6 +15,8 @@ type registerFlags struct {
 	state, against     string
 	asOf, site, rules  string
 	days               int
+	watch              bool
+	every              time.Duration
 }
 
 func newRegister(s streams) *cobra.Command {
@@ -35,6 +38,10 @@ a sheet is judged again only when it, the rules, the catalog, the program or the
 Hidden files and folders are left out, and links to folders are not followed. The lists are in text shortened;
 csv and jsonl have all rows, csv those of one table.
 
+With --watch the folder is looked at again and again after the first table, and only the verdict rows that are not what
+they were are written, until it is interrupted; the exit code is then that of the last verdicts. Rules, catalog, the
+day and the other lists stay those of the start, and the state file stays locked.
+
 Exit codes: 0 all fit or conditional; 3 one is unfit; 4 one is unproven; 2 a sheet is bad; 1 fault in the tool.`,
 		Example: "  lineworthy register lines --state register.jsonl\n  lineworthy register lines --format csv --table due --due 60 --out due.csv",
 		Args:    cobra.MaximumNArgs(1),
@@ -53,6 +60,8 @@ Exit codes: 0 all fit or conditional; 3 one is unfit; 4 one is unproven; 2 a she
 	cmd.Flags().IntVar(&f.days, "due", 90, "days that the due list looks ahead; what is overdue is always in it")
 	cmd.Flags().StringVar(&f.asOf, "as-of", "", "day of the due list, and of sheets that state no date, e.g. 2026-11-25 (default today)")
 	cmd.Flags().StringVar(&f.site, "catalog", "", "folder with the site's own catalog rows, laid over the built-in ones")
+	cmd.Flags().BoolVar(&f.watch, "watch", false, "go on after the first table, and write the verdicts that change; not with csv or --out")
+	cmd.Flags().DurationVar(&f.every, "every", 5*time.Second, "with --watch: how often to look, 1s to 1h")
 	siteRules(cmd, &f.rules)
 	_ = cmd.RegisterFlagCompletionFunc("format", cobra.FixedCompletions(register.Formats, cobra.ShellCompDirectiveNoFileComp))
 	_ = cmd.RegisterFlagCompletionFunc("table", cobra.FixedCompletions(register.Tables, cobra.ShellCompDirectiveNoFileComp))

@@ -27,11 +27,15 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 	if f.out != "" && (sameName(f.out, f.state) || sameName(f.out, f.against)) {
 		return usage(fmt.Errorf("--out %s: the register would replace the state file: give another name", f.out))
 	}
+	if err := watchable(f); err != nil {
+		return usage(err)
+	}
 	o, err := registerOptions(ctx, f)
 	if err != nil {
 		return err
 	}
 	debug.SetGCPercent(registerGrowth)
+	o.Found = func(sheets int) { debug.SetMemoryLimit(registerMemory + int64(sheets)*registerEach) }
 	o.Dir = dir
 	var done func()
 	o.Progress, done = registerBar(s.err)
@@ -44,11 +48,23 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 	if f.state != "" {
 		told(s.err, r)
 	}
-	return writeRegister(s, f, r)
+	if err := writeRegister(s, f, r); err != nil {
+		return err
+	}
+	if f.watch {
+		if err := watchRegister(ctx, s, f, r); err != nil {
+			return usage(err)
+		}
+	}
+	return registerEnded(r)
 }
 
-// registerGrowth is in percent: what a register keeps grows with the number of sheets, and should not be paid for fivefold.
-const registerGrowth = 150
+// Memory of a register: the collector runs rarely, but well before memory that nobody needs piles up.
+const (
+	registerGrowth = 400      // percent
+	registerMemory = 48 << 20 // bytes, a soft limit
+	registerEach   = 256      // bytes that the limit grows with each sheet, so that a huge folder is not collected without end
+)
 
 func sameName(a, b string) bool {
 	x, errX := filepath.Abs(a)
@@ -84,7 +100,7 @@ func registerOptions(ctx context.Context, f registerFlags) (o register.Options, 
 	if err != nil {
 		return o, err
 	}
-	o.Judge, o.DueDays, o.State, o.Against = engine.Check, f.days, f.state, f.against
+	o.Judge, o.DueDays, o.State, o.Against = engine.Summary, f.days, f.state, f.against
 	o.Basis = register.Basis{Tool: version(), Rules: set.Digest(), Rows: map[string]string{}}
 	for _, kind := range catalog.Kinds {
 		for _, id := range o.Catalog.IDs(kind) {
@@ -104,15 +120,14 @@ func told(w io.Writer, r *register.Register) {
 
 func writeRegister(s streams, f registerFlags, r *register.Register) error {
 	write := func(w io.Writer) error { return r.Write(w, f.format, f.table) }
-	var err error
 	if f.out != "" {
-		err = toFile(f.out, write)
-	} else {
-		err = write(s.out)
+		return toFile(f.out, write)
 	}
-	if err != nil {
-		return err
-	}
+	return write(s.out)
+}
+
+// registerEnded is the exit code of the worst sheet.
+func registerEnded(r *register.Register) error {
 	switch bad, tool := r.Bad(); {
 	case bad > tool:
 		return outcome(exitBadInput)
