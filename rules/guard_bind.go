@@ -1,12 +1,7 @@
 package rules
 
 import (
-	"slices"
-	"strings"
-
 	"github.com/open-policy-agent/opa/v1/ast"
-
-	"lineworthy/check/facts"
 )
 
 // binds notes what a statement makes of its variables: an element of a collection, one of some words, or a term.
@@ -15,7 +10,7 @@ func (r *guardReader) binds(s state, e *ast.Expr, depth int) []state {
 		return []state{s}
 	}
 	if d, ok := e.Terms.(*ast.SomeDecl); ok {
-		for _, t := range d.Symbols {
+		for _, t := range declared(d) {
 			ast.WalkVars(t, func(v ast.Var) bool { s.hidden[v] = true; return false })
 		}
 		return r.runs(s, d, depth)
@@ -49,14 +44,21 @@ func (r *guardReader) runs(s state, d *ast.SomeDecl, depth int) []state {
 		}
 		return out
 	}
-	if set, ok := over.Value.(ast.Var); ok && !s.wasHidden(set, v) && depth < mostDepth {
+	if set, ok := over.Value.(ast.Var); ok && !s.hidden[set] && depth < mostDepth {
 		return r.runsOverSet(s, v, r.named(set), depth)
 	}
 	return []state{s}
 }
 
-// wasHidden says whether a name is that of a variable of the body, other than the one just declared.
-func (s state) wasHidden(name, declared ast.Var) bool { return name == declared || s.given[name] != nil }
+// declared are what some declares, without what it runs over.
+func declared(d *ast.SomeDecl) []*ast.Term {
+	if len(d.Symbols) == 1 {
+		if c, ok := d.Symbols[0].Value.(ast.Call); ok && len(c) >= 3 {
+			return c[1 : len(c)-1]
+		}
+	}
+	return d.Symbols
+}
 
 func (s state) runsOver(v ast.Var, name string) state {
 	s.loop[v] = len(s.body)
@@ -100,93 +102,4 @@ func element(d *ast.SomeDecl) (ast.Var, *ast.Term) {
 		return "", nil
 	}
 	return v, c[len(c)-1]
-}
-
-// collectionRef reads input.hoses or input.pairs.limited.
-func collectionRef(t *ast.Term) (string, bool) {
-	r, ok := t.Value.(ast.Ref)
-	if !ok || !r[0].Equal(ast.InputRootDocument) || len(r) < 2 || len(r) > 3 {
-		return "", false
-	}
-	var parts []string
-	for _, x := range r[1:] {
-		s, ok := x.Value.(ast.String)
-		if !ok {
-			return "", false
-		}
-		parts = append(parts, string(s))
-	}
-	known := slices.Contains(facts.Collections(), parts[0]) && parts[0] != "line" && (parts[0] == "pairs") == (len(parts) == 2)
-	return strings.Join(parts, "."), known
-}
-
-// groups reads input.pairs[group], where group is one of some words.
-func (s state) groups(t *ast.Term) []string {
-	r, ok := t.Value.(ast.Ref)
-	if !ok || len(r) != 3 {
-		return nil
-	}
-	if name, ok := collectionOf(r); !ok || name != "pairs" {
-		return nil
-	}
-	v, _ := r[2].Value.(ast.Var)
-	return s.among[v]
-}
-
-// wordsOf are the elements of a set or list of plain words.
-func wordsOf(t *ast.Term) ([]string, bool) {
-	var out []string
-	switch t.Value.(type) {
-	case ast.Set, *ast.Array:
-		for _, x := range elements(t) {
-			s, ok := x.Value.(ast.String)
-			if !ok {
-				return nil, false
-			}
-			out = append(out, string(s))
-		}
-	}
-	slices.Sort(out)
-	return out, len(out) > 0
-}
-
-// factOf says which fact of which loop a term is.
-func (s state) factOf(t *ast.Term) (place, bool) {
-	if v, ok := t.Value.(ast.Var); ok {
-		if p, ok := s.fact[v]; ok {
-			return p, true
-		}
-		if g := s.given[v]; g != nil {
-			if _, again := g.Value.(ast.Var); !again {
-				return s.factOf(g)
-			}
-		}
-		return place{}, false
-	}
-	r, ok := t.Value.(ast.Ref)
-	if !ok || len(r) < 2 {
-		return place{}, false
-	}
-	loop, collection := 0, "line"
-	if v, isVar := r[0].Value.(ast.Var); isVar && len(r) == 2 {
-		at, runs := s.loop[v]
-		if !runs {
-			return place{}, false
-		}
-		loop = at
-		collection, _, _ = strings.Cut(s.body[at].Over, ".")
-	} else if name, ok := collectionOf(r); !ok || name != "line" || len(r) != 3 {
-		return place{}, false
-	}
-	key, ok := r[len(r)-1].Value.(ast.String)
-	if !ok {
-		return place{}, false
-	}
-	f, ok := facts.Find(collection, string(key))
-	return place{loop, f}, ok
-}
-
-func key(f facts.Fact) string {
-	_, k, _ := strings.Cut(f.Path, ".")
-	return k
 }

@@ -9,7 +9,7 @@ import (
 
 // calls reads a condition that the rule has under a name: it is true in as many ways as its bodies are.
 func (r *guardReader) calls(s state, defs []*ast.Rule, args []*ast.Term, depth int) []state {
-	if len(defs) == 0 || depth >= mostDepth {
+	if !plainRules(defs, args) || depth >= mostDepth {
 		return []state{s}
 	}
 	var out []state
@@ -25,12 +25,17 @@ func (r *guardReader) calls(s state, defs []*ast.Rule, args []*ast.Term, depth i
 	return out
 }
 
+// plainRules says whether rules have one value, and as many parameters as they are given: a set is there even if it is
+// empty, and one argument more takes the result.
+func plainRules(defs []*ast.Rule, args []*ast.Term) bool {
+	return len(defs) > 0 && !slices.ContainsFunc(defs, func(d *ast.Rule) bool {
+		return d.Head.RuleKind() != ast.SingleValue || len(d.Head.Args) != len(args)
+	})
+}
+
 // handOver gives the parameters of a body their meaning. It is not ok if the body is for another word.
 func handOver(s state, d *ast.Rule, args []*ast.Term) (state, bool) {
 	inner := newState(s.body)
-	if len(d.Head.Args) != len(args) {
-		return inner, len(args) == 0 // not understood, so nothing is known of it
-	}
 	for i, param := range d.Head.Args {
 		switch p := param.Value.(type) {
 		case ast.Var:

@@ -2,7 +2,6 @@ package batch
 
 import (
 	"reflect"
-	"slices"
 	"strings"
 	"unicode/utf8"
 
@@ -17,17 +16,23 @@ type reader struct {
 	text  string
 	at    int
 	ids   map[string]struct{}
+	facts facts.Facts // its lists are used again for the next line
 }
 
-func newReader() *reader { return &reader{shape: newShape(), ids: map[string]struct{}{}} }
+// longText is many times what the facts of a common line take.
+const longText = 1 << 20
+
+func newReader() *reader { return &reader{shape: shapeOfFacts(), ids: map[string]struct{}{}} }
 
 // read reads one line. The facts are good until the next call, their words for as long as anyone holds them.
 func (r *reader) read(line []byte) (*facts.Facts, error) {
+	if len(r.text) > longText {
+		*r = *newReader() // what one huge line took is not kept for all others
+	}
 	if utf8.Valid(line) {
 		r.text, r.at = string(line), 0
-		f := &facts.Facts{}
-		if r.whole(f) {
-			return f, nil
+		if r.whole(&r.facts) {
+			return &r.facts, nil
 		}
 	}
 	return facts.Read(line)
@@ -123,84 +128,10 @@ func (r *reader) value(v reflect.Value, f *field) bool {
 	case words:
 		return r.words(v, f)
 	case group:
+		if !f.of.lists {
+			v.SetZero()
+		}
 		return r.object(v, f.of)
 	}
 	return r.list(v, f)
-}
-
-func (r *reader) list(v reflect.Value, f *field) bool {
-	if !r.take('[') {
-		return false
-	}
-	out := reflect.MakeSlice(v.Type(), 0, f.most)
-	n, unique := 0, true
-	clear(r.ids)
-	if r.space(); !r.take(']') {
-		for {
-			if n == out.Cap() {
-				out = grown(out, n)
-			}
-			out = out.Slice(0, n+1)
-			e := out.Index(n)
-			if r.space(); !r.object(e, f.of) {
-				return false
-			}
-			if n++; f.of.id >= 0 {
-				unique = unique && r.first(e.Field(f.of.id).String())
-			}
-			if r.space(); r.take(']') {
-				break
-			}
-			if !r.take(',') {
-				return false
-			}
-		}
-	}
-	f.most = max(n, f.most-f.most/8) // one long list does not make all later ones long
-	v.Set(out)
-	return unique
-}
-
-// grown is the same list with room for twice as many.
-func grown(v reflect.Value, n int) reflect.Value {
-	out := reflect.MakeSlice(v.Type(), n, 2*n+4)
-	reflect.Copy(out, v)
-	return out
-}
-
-// first says whether an id is met for the first time in its list.
-func (r *reader) first(id string) bool {
-	n := len(r.ids)
-	r.ids[id] = struct{}{}
-	return len(r.ids) > n
-}
-
-func (r *reader) words(v reflect.Value, f *field) bool {
-	if !r.take('[') {
-		return false
-	}
-	out := []string{}
-	if r.space(); !r.take(']') {
-		for {
-			r.space()
-			w, ok := r.word(f)
-			if !ok {
-				return false
-			}
-			out = append(out, w)
-			if r.space(); r.take(']') {
-				break
-			}
-			if !r.take(',') {
-				return false
-			}
-		}
-	}
-	v.Set(reflect.ValueOf(out))
-	return true
-}
-
-func (r *reader) word(f *field) (string, bool) {
-	w, ok := r.quoted()
-	return w, ok && (len(f.among) == 0 || slices.Contains(f.among, w))
 }

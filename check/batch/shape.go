@@ -4,6 +4,7 @@ import (
 	"math/bits"
 	"reflect"
 	"strings"
+	"sync"
 
 	"lineworthy/check/facts"
 )
@@ -26,6 +27,7 @@ type shape struct {
 	byKey    map[string]int
 	required uint64 // one bit for each field that must be there
 	id       int    // place of the id, -1 for none
+	lists    bool   // it has lists of groups, all of which must be there
 }
 
 // field is one fact of a shape.
@@ -36,11 +38,10 @@ type field struct {
 	optional bool
 	among    []string // the only words permitted; empty for any
 	of       *shape
-	most     int // longest list met so far
 }
 
-// newShape reads the shape of all facts. Each reader has its own, because it learns how long lists are.
-func newShape() *shape { return shapeOf(reflect.TypeFor[facts.Facts]()) }
+// shapeOfFacts is what all readers follow.
+var shapeOfFacts = sync.OnceValue(func() *shape { return shapeOf(reflect.TypeFor[facts.Facts]()) })
 
 func shapeOf(t reflect.Type) *shape {
 	s := &shape{byKey: map[string]int{}, id: -1}
@@ -55,6 +56,7 @@ func shapeOf(t reflect.Type) *shape {
 		if !f.optional {
 			s.required |= 1 << i
 		}
+		s.lists = s.lists || f.kind == list
 		if key == "id" {
 			s.id = i
 		}

@@ -46,7 +46,7 @@ func engineOf(t *testing.T, text, verdict string) *Engine {
 	}
 	c.Compile(mods)
 	require.False(t, c.Failed(), "%v", c.Errors)
-	e := &Engine{core: &core{rules: map[string]*rule{}, compile: func([]string) (*ast.Compiler, error) { return c, nil }}}
+	e := newEngine(func([]string) (*ast.Compiler, error) { return c, nil })
 	require.NoError(t, e.take([]rules.Rule{
 		{ID: "a/b", Severity: "stop", Subject: "hoses", Scope: []string{"carries_ammonia"}, Needs: []string{"hoses.rated_kpa"}},
 	}, nil))

@@ -7,7 +7,6 @@ package decide
 import (
 	"context"
 	"fmt"
-	"slices"
 	"sync"
 	"sync/atomic"
 
@@ -34,11 +33,13 @@ type core struct {
 	order     []string          // ids of the rules as in the index
 	questions []*facts.Question // in that order
 	guards    []*guard          // in that order; nil for a rule that always runs
+	queries   []question        // in that order
 	site      *site             // nil for none
 
 	compile  func(ids []string) (*ast.Compiler, error) // the rules named, or all of them when nil
-	compiled atomic.Pointer[program]
+	compiled atomic.Pointer[[]*program]
 	grow     sync.Mutex
+	stock    func() (*program, ast.Body, error) // all rules, compiled once
 }
 
 // rule is what the engine has to know of a rule to accept its findings.
@@ -57,17 +58,35 @@ func New(_ context.Context, set rules.Set) (*Engine, error) {
 	if err != nil {
 		return nil, err
 	}
-	e := &Engine{core: &core{rules: map[string]*rule{}, compile: func(ids []string) (*ast.Compiler, error) {
+	e := newEngine(func(ids []string) (*ast.Compiler, error) {
 		if ids == nil {
 			return set.Compiler()
 		}
 		return set.CompilerOf(ids)
-	}}}
+	})
 	if err := e.take(set.Index(), signs); err != nil {
 		return nil, err
 	}
 	e.site, err = newSite(e.core, set.Site())
 	return e, err
+}
+
+func newEngine(compile func(ids []string) (*ast.Compiler, error)) *Engine {
+	e := &Engine{core: &core{rules: map[string]*rule{}, compile: compile}}
+	e.compiled.Store(&[]*program{})
+	type all struct {
+		p *program
+		q ast.Body
+	}
+	once := sync.OnceValues(func() (all, error) {
+		p, q, err := e.everyRule()
+		return all{p, q}, err
+	})
+	e.stock = func() (*program, ast.Body, error) {
+		x, err := once()
+		return x.p, x.q, err
+	}
+	return e
 }
 
 // Unguarded is the same engine without guards: it puts every rule to every line through the one query a stock engine is
@@ -91,69 +110,8 @@ func (e *core) take(index []rules.Rule, signs map[string]rules.Guard) error {
 			}
 		}
 		e.rules[r.ID] = &rule{len(e.order), rank, r.Subject}
+		e.queries = append(e.queries, questionOf(len(e.order), r.ID))
 		e.order, e.questions, e.guards = append(e.order, r.ID), append(e.questions, q), append(e.guards, g)
 	}
 	return nil
-}
-
-// Decision is what the rules found, and what each was applied to.
-type Decision struct {
-	Findings []Finding  // worst first, then by rule, part, subject and case
-	Coverage []Coverage // one for every rule, by id
-}
-
-// Decide judges one line. The error is a fault of the program, or that of ctx; the Decision is then empty.
-func (e *Engine) Decide(ctx context.Context, f *facts.Facts) (Decision, error) {
-	found, cut, err := e.found(ctx, f)
-	if err != nil {
-		return Decision{}, err
-	}
-	d := Decision{Findings: found, Coverage: e.coverage(f, cut)}
-	if err := e.within(d); err != nil {
-		return Decision{}, err
-	}
-	return d, nil
-}
-
-// found are the findings of all rules, and why which rules of the site were cut off.
-func (e *Engine) found(ctx context.Context, f *facts.Facts) ([]Finding, map[string]string, error) {
-	out, err := e.ofProgram(ctx, f)
-	if err != nil || e.site == nil {
-		return out, nil, err
-	}
-	own, cut, err := e.site.find(ctx, e, f)
-	if err != nil {
-		return nil, nil, err
-	}
-	out = append(out, own...)
-	slices.SortStableFunc(out, e.compare)
-	return out, cut, nil
-}
-
-// ofProgram are the findings of the rules of the program: of all, or of those that can find anything.
-func (e *Engine) ofProgram(ctx context.Context, f *facts.Facts) ([]Finding, error) {
-	if e.unguarded {
-		p, err := e.program(nil)
-		if err != nil {
-			return nil, err
-		}
-		return e.everything(ctx, p, f)
-	}
-	asks, out := e.asks(f), []Finding{}
-	if e.past != nil {
-		out, asks = e.recall(asks, f)
-	}
-	if len(asks) > 0 {
-		p, err := e.program(asks)
-		if err != nil {
-			return nil, err
-		}
-		list, err := e.some(ctx, p, asks, f)
-		if err != nil {
-			return nil, err
-		}
-		out = append(out, list...)
-	}
-	slices.SortStableFunc(out, e.compare)
-	return out, ctx.Err()
 }

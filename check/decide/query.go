@@ -14,8 +14,12 @@ import (
 )
 
 // everything asks what a stock engine is asked.
-func (e *Engine) everything(ctx context.Context, p *program, f *facts.Facts) ([]Finding, error) {
-	got, err := p.eval(ctx, p.all, value(f))
+func (e *Engine) everything(ctx context.Context, f *facts.Facts) ([]Finding, error) {
+	p, query, err := e.stock()
+	if err != nil {
+		return nil, err
+	}
+	got, err := p.eval(ctx, query, value(f))
 	if err != nil {
 		return nil, err
 	}
@@ -30,7 +34,7 @@ func (e *Engine) everything(ctx context.Context, p *program, f *facts.Facts) ([]
 func (e *Engine) some(ctx context.Context, p *program, asks []ask, f *facts.Facts) ([]Finding, error) {
 	query := make(ast.Body, len(asks))
 	for i, a := range asks {
-		query[i] = p.ask[a.rule]
+		query[i] = e.queries[a.rule].expr
 	}
 	got, err := p.eval(ctx, query, e.viewOf(asks).value(f))
 	if err != nil {
@@ -38,7 +42,7 @@ func (e *Engine) some(ctx context.Context, p *program, asks []ask, f *facts.Fact
 	}
 	out := []Finding{}
 	for _, a := range asks {
-		list, err := e.reports(e.order[a.rule], got[p.out[a.rule]])
+		list, err := e.reports(e.order[a.rule], got[e.queries[a.rule].out])
 		if err != nil {
 			return nil, fmt.Errorf("decide: the rules gave no proper findings: %w", err)
 		}

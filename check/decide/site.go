@@ -8,7 +8,6 @@ import (
 	"time"
 
 	"github.com/open-policy-agent/opa/v1/ast"
-	"github.com/open-policy-agent/opa/v1/storage/inmem"
 
 	"lineworthy/check/facts"
 	"lineworthy/rules"
@@ -26,7 +25,6 @@ type site struct {
 type siteRule struct {
 	id    string
 	place int
-	query ast.Body
 	late  atomic.Int32 // how often it took too long
 }
 
@@ -43,17 +41,16 @@ func newSite(c *core, own *rules.Site) (*site, error) {
 	if err != nil {
 		return nil, err
 	}
-	p := &program{compiler: compiler, store: inmem.NewFromObject(own.Data())}
-	if p.read, err = p.store.NewTransaction(context.Background()); err != nil {
-		return nil, fmt.Errorf("decide: %w", err)
+	p, err := newProgram(compiler, own.Data())
+	if err != nil {
+		return nil, err
 	}
 	s := &site{program: p, places: map[int]bool{}, limit: siteLimit}
 	for i, id := range c.order {
 		if !strings.HasPrefix(id, "site/") {
 			continue
 		}
-		eq := ast.Equality.Expr(ast.VarTerm("found"), ast.NewTerm(refOf(id)))
-		s.rules, s.places[i] = append(s.rules, &siteRule{id: id, place: i, query: ast.Body{eq}}), true
+		s.rules, s.places[i] = append(s.rules, &siteRule{id: id, place: i}), true
 	}
 	return s, nil
 }
@@ -93,7 +90,8 @@ func (s *site) ask(ctx context.Context, e *Engine, r *siteRule, input ast.Value,
 	}
 	own, stop := context.WithTimeout(ctx, s.limit)
 	defer stop()
-	got, err := s.program.eval(own, r.query, input)
+	q := e.queries[r.place]
+	got, err := s.program.eval(own, ast.Body{q.expr}, input)
 	switch {
 	case own.Err() != nil:
 		r.late.Add(1)
@@ -101,7 +99,7 @@ func (s *site) ask(ctx context.Context, e *Engine, r *siteRule, input ast.Value,
 	case err != nil:
 		return nil, fmt.Errorf("the rule of the site failed: %s", strings.TrimPrefix(err.Error(), "decide: "))
 	}
-	found, err := e.reports(r.id, got["found"])
+	found, err := e.reports(r.id, got[q.out])
 	if err != nil {
 		return nil, fmt.Errorf("the rule of the site gave no proper findings: %w", err)
 	}

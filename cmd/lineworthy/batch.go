@@ -59,12 +59,13 @@ check for the worst line: 2 if any could not be judged, else 3 for unfit, 4 for 
 // Memory of a batch: the collector runs rarely, but well before memory that nobody needs piles up.
 const (
 	batchGrowth = 400      // percent
-	batchMemory = 48 << 20 // bytes, a soft limit
+	factsMemory = 32 << 20 // bytes, a soft limit
+	sheetMemory = 96 << 20 // sheets bring the catalog along
 )
 
 func runBatch(ctx context.Context, s streams, f batchFlags, args []string) error {
 	debug.SetGCPercent(batchGrowth)
-	debug.SetMemoryLimit(batchMemory)
+	debug.SetMemoryLimit(map[bool]int64{true: factsMemory, false: sheetMemory}[f.facts])
 	judge, err := newJudge(ctx, f)
 	if err != nil {
 		return err

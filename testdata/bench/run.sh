@@ -5,8 +5,8 @@
 # OPA names the stock program; without it the pinned version is built first, which takes minutes.
 set -euo pipefail
 cd "$(dirname "$0")/../.."
-lines=${1:-1000}
-rounds=${2:-5}
+lines=${1:-5000}
+rounds=${2:-3}
 work=$(mktemp -d)
 server=
 trap 'if [ -n "$server" ]; then kill "$server"; fi; rm -rf "$work"' EXIT
@@ -27,20 +27,25 @@ for _ in $(seq 100); do
 	sleep 0.2
 done
 
-now() { date +%s%N; }
-# timed PLANT WAY COMMAND...: the standard output is kept to be compared.
+# timed PLANT WAY COMMAND...: wall and processor time; the standard output is kept to be compared.
 timed() {
-	local plant=$1 way=$2 start
+	local plant=$1 way=$2 TIMEFORMAT='%R %U %S'
 	shift 2
-	start=$(now)
-	"$@" > "$work/out.$way" 2> "$work/err" || [ $? -ge 2 ] || { cat "$work/err"; exit 1; }
-	printf '%s\t%s\t%d\n' "$plant" "$way" $((($(now) - start) / 1000 / lines)) >> "$work/times"
+	{ time { "$@" > "$work/out.$way" 2> "$work/err" || [ $? -ge 2 ] || { cat "$work/err" >&2; exit 1; }; }; } 2> "$work/took"
+	awk -v p="$plant" -v w="$way" -v n="$lines" \
+		'{ printf "%s\t%s\t%d\t%d\n", p, w, $1 * 1e6 / n, ($2 + $3) * 1e6 / n }' "$work/took" >> "$work/times"
 }
+ticks() { awk '{ print $14 + $15 }' "/proc/$server/stat"; }
+# posted PLANT WAY CONNECTIONS: the processor time is that of the server alone.
 posted() {
+	local before
+	before=$(ticks)
 	"$work/tool" post "http://$address/v1/data/verdict/findings" "$3" "$work/$1" > "$work/out.$2" 2> "$work/took"
-	printf '%s\t%s\t%d\n' "$1" "$2" "$(cat "$work/took")" >> "$work/times"
+	printf '%s\t%s\t%d\t%d\n' "$1" "$2" "$(cat "$work/took")" \
+		"$((($(ticks) - before) * 1000000 / $(getconf CLK_TCK) / lines))" >> "$work/times"
 }
 # ours PLANT WAY OPTIONS...
+once() { lines=1 timed 'one line, cold start to exit' "$@"; }
 ours() {
 	local plant=$1 way=$2
 	shift 2
@@ -65,23 +70,12 @@ for round in $(seq "$rounds"); do
 		echo "round $round, $p" >&2
 	done
 	for f in "$work/mixed:plant"/00000[0-4].json; do
-		start=$(now)
-		"$OPA" eval -b "$work/rules.tar.gz" -i "$f" data.verdict.findings > /dev/null
-		printf 'one line, cold\tstock eval\t%d\n' $((($(now) - start) / 1000)) >> "$work/times"
-		start=$(now)
-		"$OPA" exec -b "$work/rules.tar.gz" --decision verdict/findings "$f" > /dev/null
-		printf 'one line, cold\tstock exec\t%d\n' $((($(now) - start) / 1000)) >> "$work/cold"
-		start=$(now)
-		"$work/lineworthy" batch --facts "$f" > /dev/null 2>&1 || true
-		printf 'one line, cold\tlineworthy batch, facts\t%d\n' $((($(now) - start) / 1000)) >> "$work/cold"
-		start=$(now)
-		"$work/lineworthy" check testdata/lines/butanone-day-tank/line.yaml > /dev/null 2>&1 || true
-		printf 'one line, cold\tlineworthy check, sheet to report\t%d\n' $((($(now) - start) / 1000)) >> "$work/cold"
+		once 'stock exec' "$OPA" exec -b "$work/rules.tar.gz" --decision verdict/findings "$f"
+		once 'lineworthy batch, facts to findings' "$work/lineworthy" batch --facts "$f"
+		once 'stock eval' "$OPA" eval -b "$work/rules.tar.gz" -i "$f" data.verdict.findings
+		once 'lineworthy check, sheet to report' "$work/lineworthy" check testdata/lines/butanone-day-tank/line.yaml
 	done
 done
-grep 'stock eval' "$work/times" >> "$work/cold"
-grep -v 'stock eval' "$work/times" > "$work/warm"
-
 {
 	printf '# Measured speed\n\nWritten by `testdata/bench/run.sh %d %d`. Trust the ratios, not the times: the machine is shared.\n\n' "$lines" "$rounds"
 	printf '| | |\n|---|---|\n| machine | %s, %s cores |\n| system | %s |\n| Go | %s |\n| rules engine | %s |\n| rules | %s |\n| lines of each plant | %d, %d kB of facts each |\n| rounds | %d, all ways in turn |\n' \
@@ -90,7 +84,6 @@ grep -v 'stock eval' "$work/times" > "$work/warm"
 		"$lines" "$(($(cat "$work/mixed:plant"/*.json | wc -c) / lines / 1000))" "$rounds"
 	printf '\nPlants: `healthy` has its papers, keeps its dates and is strong enough; `sick` is not; `mixed` is seven tenths healthy and one\ntenth sick. In `:plant` every part has a name of its own, in `:line` each line calls its first hose H1 as sheets mostly do.\n'
 	printf '\nThe findings of all ways, compared:\n\n```\n%s\n```\n' "$(cat "$work/same")"
-	"$work/tool" table "$work/warm"
-	"$work/tool" table "$work/cold"
+	"$work/tool" table "$work/times"
 } > testdata/bench/RESULTS.md
 cat testdata/bench/RESULTS.md

@@ -9,8 +9,11 @@ import (
 	"strings"
 )
 
-// table reads lines of plant, way and microseconds for each line, and writes for every plant a table of medians, with how
-// many times the first way each other one takes.
+// row is one measurement: microseconds for each line, by the clock and of all processors together.
+type row struct{ wall, cpu int }
+
+// table reads lines of plant, way, wall and processor time, and writes for every plant a table of medians, with how many
+// times the first way takes what each other one does.
 func table(args []string) error {
 	if len(args) != 1 {
 		return fmt.Errorf("want FILE")
@@ -21,13 +24,17 @@ func table(args []string) error {
 	}
 	defer file.Close()
 	var plants []string
-	ways, times := map[string][]string{}, map[string][]int{}
+	ways, rows := map[string][]string{}, map[[2]string][]row{}
 	for s := bufio.NewScanner(file); s.Scan(); {
 		f := strings.Split(s.Text(), "\t")
-		if len(f) != 3 {
-			return fmt.Errorf("want plant, way and microseconds: %q", s.Text())
+		if len(f) != 4 {
+			return fmt.Errorf("want plant, way and two times: %q", s.Text())
 		}
-		us, err := strconv.Atoi(f[2])
+		wall, err := strconv.Atoi(f[2])
+		if err != nil {
+			return err
+		}
+		cpu, err := strconv.Atoi(f[3])
 		if err != nil {
 			return err
 		}
@@ -37,20 +44,32 @@ func table(args []string) error {
 		if !slices.Contains(ways[f[0]], f[1]) {
 			ways[f[0]] = append(ways[f[0]], f[1])
 		}
-		times[f[0]+"\t"+f[1]] = append(times[f[0]+"\t"+f[1]], us)
+		key := [2]string{f[0], f[1]}
+		rows[key] = append(rows[key], row{wall, cpu})
 	}
 	for _, p := range plants {
-		fmt.Printf("\n### %s\n\n| way | µs a line (median) | least to most | stock exec takes so many times that |\n|---|---:|---:|---:|\n", p)
-		first := median(times[p+"\t"+ways[p][0]])
+		fmt.Printf("\n### %s\n\n| way | µs a line | least to most | processor µs | stock exec takes, by the clock | of the processor |\n|---|---:|---:|---:|---:|---:|\n", p)
+		first := rows[[2]string{p, ways[p][0]}]
 		for _, w := range ways[p] {
-			t := times[p+"\t"+w]
-			fmt.Printf("| %s | %d | %d to %d | %.1f |\n", w, median(t), slices.Min(t), slices.Max(t), float64(first)/float64(max(median(t), 1)))
+			show(w, rows[[2]string{p, w}], first)
 		}
 	}
 	return nil
 }
 
-func median(t []int) int {
+// show writes one way. The ratios are medians of the rounds: in each of them both ways met the same machine.
+func show(way string, own, first []row) {
+	var walls, cpus, wallRatios, cpuRatios []float64
+	for i := range min(len(own), len(first)) {
+		walls, cpus = append(walls, float64(own[i].wall)), append(cpus, float64(own[i].cpu))
+		wallRatios = append(wallRatios, float64(first[i].wall)/float64(max(own[i].wall, 1)))
+		cpuRatios = append(cpuRatios, float64(first[i].cpu)/float64(max(own[i].cpu, 1)))
+	}
+	fmt.Printf("| %s | %.0f | %.0f to %.0f | %.0f | %.1f times | %.1f times |\n",
+		way, median(walls), slices.Min(walls), slices.Max(walls), median(cpus), median(wallRatios), median(cpuRatios))
+}
+
+func median(t []float64) float64 {
 	s := slices.Sorted(slices.Values(t))
 	return s[len(s)/2]
 }

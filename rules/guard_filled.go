@@ -1,0 +1,74 @@
+package rules
+
+import (
+	"github.com/open-policy-agent/opa/v1/ast"
+)
+
+// counted reads count(x) of a comparison with more than none.
+func (s state) counted(t *ast.Term) bool {
+	c, ok := t.Value.(ast.Call)
+	if !ok || c[0].String() != "count" || len(c) != 2 {
+		return false
+	}
+	s.filled(c[1])
+	return true
+}
+
+// filled reads a list that cannot be empty: the list of a fact, or a set made of such lists.
+func (s state) filled(t *ast.Term) {
+	switch v := t.Value.(type) {
+	case ast.Var:
+		if g := s.given[v]; g != nil {
+			if _, again := g.Value.(ast.Var); !again {
+				s.filled(g)
+			}
+		}
+	case ast.Ref:
+		if p, ok := s.factOf(t); ok && p.Word {
+			s.add(p.loop, Sign{Is: Filled, Fact: key(p.Fact)})
+		}
+	case ast.Call:
+		if v[0].String() == "and" && len(v) == 3 {
+			s.filled(v[1])
+			s.filled(v[2])
+		}
+	case *ast.SetComprehension:
+		for _, e := range v.Body {
+			if d, ok := e.Terms.(*ast.SomeDecl); ok && len(e.With) == 0 {
+				if _, over := element(d); over != nil && !s.redeclared(v.Body) {
+					s.filled(over)
+				}
+			}
+		}
+	}
+}
+
+// redeclared says whether a comprehension gives a name of the body another meaning.
+func (s state) redeclared(b ast.Body) bool {
+	again := false
+	for _, e := range b {
+		if d, ok := e.Terms.(*ast.SomeDecl); ok {
+			v, _ := element(d)
+			_, runs := s.loop[v]
+			again = again || runs
+		}
+	}
+	return again
+}
+
+// head reads what a report says: it says nothing where a part of it is not known.
+func (r *guardReader) head(s state, x *ast.Rule) state {
+	o, ok := x.Head.Key.Value.(ast.Object)
+	if !ok {
+		return s
+	}
+	for _, k := range o.Keys() {
+		t := o.Get(k)
+		if p, ok := s.factOf(t); ok && p.Optional {
+			s.add(p.loop, Sign{Is: Holds, Fact: key(p.Fact)})
+		} else if keys, fact := r.table(s, t); fact != nil {
+			s.member(fact, ast.SetTerm(keys.Keys()...), false)
+		}
+	}
+	return s
+}
