@@ -11,16 +11,16 @@ import (
 
 // regionPlot is the region as the page draws it, on a field of 720 by 330 units.
 type regionPlot struct {
-	Empty, Span, Note, Desc        string
-	Inside, Upper                  string
-	Vapours                        []string // paths
-	Names                          string   // of the vapours
-	Marks                          []plotMark
-	Across, Upward                 []tick
-	Temperature, Pressure          string
-	Breaks, Cases                  *table
-	left, right, bottom, high, low float64 // of the axes, in the units of the sheet
-	u                              Units
+	Empty, Span, Note, Desc string
+	Inside, Upper           string
+	Vapours                 []string // paths
+	Names                   string   // of the vapours
+	Marks                   []plotMark
+	Across, Upward          []tick
+	Temperature, Pressure   string
+	Breaks, Cases           *table
+	left, right, high       float64 // of the axes, in the units of the sheet
+	u                       Units
 }
 
 // plotMark is one case: a shape that tells held from not held without colour, and its number in the table.
