@@ -43,6 +43,39 @@ func (s state) filled(t *ast.Term) {
 	}
 }
 
+// extreme reads x := min({y | y := _table[h.list[_]]}): of an empty set there is none, so a word of the list is in the table.
+func (r *guardReader) extreme(s state, t *ast.Term) {
+	c, ok := t.Value.(ast.Call)
+	if !ok || len(c) != 2 || c[0].String() != "min" && c[0].String() != "max" {
+		return
+	}
+	set, ok := c[1].Value.(*ast.SetComprehension)
+	if !ok || s.redeclared(set.Body) {
+		return
+	}
+	for _, e := range set.Body {
+		if len(e.With) > 0 || e.Negated || !e.IsCall() || e.Operator().String() != "assign" {
+			continue
+		}
+		table, at := r.table(s, e.Operand(1))
+		if table == nil {
+			continue
+		}
+		if list, ok := at.Value.(ast.Ref); ok && len(list) > 2 && isWildcard(list[len(list)-1]) {
+			if p, ok := s.factOf(ast.NewTerm(list[:len(list)-1])); ok && p.Word {
+				if words, ok := wordsOf(ast.SetTerm(table.Keys()...)); ok {
+					s.add(p.loop, Sign{Is: AnyOf, Fact: key(p.Fact), Words: words})
+				}
+			}
+		}
+	}
+}
+
+func isWildcard(t *ast.Term) bool {
+	v, ok := t.Value.(ast.Var)
+	return ok && v.IsWildcard()
+}
+
 // redeclared says whether a comprehension gives a name of the body another meaning.
 func (s state) redeclared(b ast.Body) bool {
 	again := false

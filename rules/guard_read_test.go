@@ -98,6 +98,8 @@ func TestGuardOf(t *testing.T) {
 		"elements of a set":     {"some h in _wet\nh.age_days > 3", "_wet contains x if {\n\tsome x in input.hoses\n\tx.carries_lpg\n}", "hoses holds carries_lpg & 1*age_days -3 >"},
 		"calls in a circle":     {loop + "_a(h)", "_a(x) if _b(x)\n_b(x) if _a(x)", "hoses"},
 		"both sets filled":      {loop + "x := {d | some d in h.defects} & {\"a\"}\ncount(x) > 0", "", "hoses filled defects"},
+		"least of a table":      {"x := min({d | d := _days[input.line.regimes[_]]})\n" + loop + "h.age_days > x", `_days := {"a": 9, "b": 30}`, "line any regimes a,b; hoses holds age_days"},
+		"count of a table":      {"x := count({d | d := _days[input.line.regimes[_]]})\n" + loop + "h.age_days > x", `_days := {"a": 9, "b": 30}`, "hoses holds age_days"},
 		"comprehension":         {"count({h.id | some h in input.hoses; h.carries_lpg}) > 0", "", ""},
 		"unification":           {loop + "[h.age_days, 1] = [2, 1]", "", "hoses"},
 	} {
