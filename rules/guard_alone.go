@@ -9,10 +9,14 @@ import (
 
 // Alone is said of a rule that judges every element of one collection by itself: what it finds on an element follows
 // from these facts of it and of the line, and from nothing else.
+//
+// Names are those keys of its reports that only repeat a fact which it reads for nothing else: parts that differ in no
+// other fact have the same found on them, under their own names.
 type Alone struct {
-	Over  string   `json:"over"`
-	Facts []string `json:"facts"`
-	Line  []string `json:"line,omitempty"`
+	Over  string            `json:"over"`
+	Facts []string          `json:"facts"`
+	Line  []string          `json:"line,omitempty"`
+	Names map[string]string `json:"names,omitempty"` // key: the fact, or list of words, joined by commas
 }
 
 // plainCalls are the built-ins that give equal results for equal facts and do not look at what an object is made of.
@@ -32,6 +36,7 @@ func aloneOf(m *ast.Module, g Guard) *Alone {
 			return nil
 		}
 	}
+	a.names()
 	slices.Sort(a.out.Facts)
 	slices.Sort(a.out.Line)
 	a.out.Facts, a.out.Line = slices.Compact(a.out.Facts), slices.Compact(a.out.Line)

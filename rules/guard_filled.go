@@ -1,6 +1,8 @@
 package rules
 
 import (
+	"maps"
+
 	"github.com/open-policy-agent/opa/v1/ast"
 )
 
@@ -12,6 +14,34 @@ func (s state) counted(t *ast.Term) bool {
 	}
 	s.filled(c[1])
 	return true
+}
+
+// occurring is what stands under count({x | ...}) when that must be more than none.
+func occurring(count, least *ast.Term, op string) *ast.SetComprehension {
+	c, ok := count.Value.(ast.Call)
+	if !ok || c[0].String() != "count" || len(c) != 2 {
+		return nil
+	}
+	n, ok := least.Value.(ast.Number)
+	if !ok || !(n.Compare(ast.Number("0")) >= 0 && op == "gt" || n.Compare(ast.Number("1")) >= 0) {
+		return nil
+	}
+	set, _ := c[1].Value.(*ast.SetComprehension)
+	return set
+}
+
+// occurs reads a set that cannot be empty: its body must be true in one way at least.
+func (r *guardReader) occurs(s state, set *ast.SetComprehension, depth int) []state {
+	if s.filled(ast.NewTerm(set)); depth >= mostDepth {
+		return []state{s}
+	}
+	inner := newState(s.body)
+	inner.hidden = maps.Clone(s.hidden)
+	var out []state
+	for _, way := range r.body(inner, set.Body, depth+1) {
+		out = append(out, s.clone().with(way.body))
+	}
+	return out
 }
 
 // filled reads a list that cannot be empty: the list of a fact, or a set made of such lists.

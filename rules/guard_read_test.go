@@ -100,7 +100,12 @@ func TestGuardOf(t *testing.T) {
 		"both sets filled":      {loop + "x := {d | some d in h.defects} & {\"a\"}\ncount(x) > 0", "", "hoses filled defects"},
 		"least of a table":      {"x := min({d | d := _days[input.line.regimes[_]]})\n" + loop + "h.age_days > x", `_days := {"a": 9, "b": 30}`, "line any regimes a,b; hoses holds age_days"},
 		"count of a table":      {"x := count({d | d := _days[input.line.regimes[_]]})\n" + loop + "h.age_days > x", `_days := {"a": 9, "b": 30}`, "hoses holds age_days"},
-		"comprehension":         {"count({h.id | some h in input.hoses; h.carries_lpg}) > 0", "", ""},
+		"comprehension":         {"count({h.id | some h in input.hoses; h.carries_lpg}) > 0", "", "hoses holds carries_lpg"},
+		"two of a kind":         {"count({h.id | some h in input.hoses; h.carries_lpg}) > 1", "", "hoses holds carries_lpg"},
+		"at least one":          {"count({h.id | some h in input.hoses; h.carries_lpg}) >= 1", "", "hoses holds carries_lpg"},
+		"any number":            {"count({h.id | some h in input.hoses; h.carries_lpg}) >= 0", "", ""},
+		"fewer":                 {"count({h.id | some h in input.hoses; h.carries_lpg}) < 2", "", ""},
+		"own names of a set":    {loop + "count({v.id | some v in input.vessels; v.id == h.id}) > 1", "", "hoses; vessels"},
 		"unification":           {loop + "[h.age_days, 1] = [2, 1]", "", "hoses"},
 	} {
 		t.Run(name, func(t *testing.T) {
@@ -158,10 +163,10 @@ func TestAloneOf(t *testing.T) {
 		head, body, rest string
 		facts            []string
 	}{
-		"facts":                {head, loop + "h.age_days > 3", "", []string{"age_days", "id"}},
-		"function":             {head, loop + "_old(h)", "_old(x) if x.age_days > 3", []string{"age_days", "id"}},
-		"function of function": {head, loop + "_a(h)", "_a(x) if _b(x)\n_b(y) if y.age_days > 3", []string{"age_days", "id"}},
-		"otherwise":            {head, loop + "_a(h) > 3", "_a(x) := x.age_days if x.readable\nelse := 5", []string{"age_days", "id", "readable"}},
+		"facts":                {head, loop + "h.age_days > 3", "", []string{"age_days"}},
+		"function":             {head, loop + "_old(h)", "_old(x) if x.age_days > 3", []string{"age_days"}},
+		"function of function": {head, loop + "_a(h)", "_a(x) if _b(x)\n_b(y) if y.age_days > 3", []string{"age_days"}},
+		"otherwise":            {head, loop + "_a(h) > 3", "_a(x) := x.age_days if x.readable\nelse := 5", []string{"age_days", "readable"}},
 		"another loop":         {head, loop + "some v in input.vessels\nv.padded", "", nil},
 		"another read":         {head, loop + "count(input.hoses) > 1", "", nil},
 		"the whole element":    {head, loop + "count(h) > 1", "", nil},
@@ -185,6 +190,39 @@ func TestAloneOf(t *testing.T) {
 			require.NotNil(t, a)
 			assert.Equal(t, "hoses", a.Over)
 			assert.Equal(t, tc.facts, a.Facts)
+		})
+	}
+}
+
+// TestNamesOf: a fact is a name if each report only repeats it, and nothing else reads it.
+func TestNamesOf(t *testing.T) {
+	const loop = "some h in input.hoses\n"
+	for name, tc := range map[string]struct {
+		head, body, rest string
+		facts            []string
+		names            map[string]string
+	}{
+		"twice":              {`{"subject": h.id, "part": h.id}`, loop + "h.age_days > 3", "", []string{"age_days"}, map[string]string{"subject": "id", "part": "id"}},
+		"word":               {`{"subject": h.id, "of": h.run}`, loop + "h.age_days > 3", "", []string{"age_days"}, map[string]string{"subject": "id", "of": "run"}},
+		"list":               {`{"subject": h.id, "of": concat(", ", h.defects)}`, loop + "h.age_days > 3", "", []string{"age_days"}, map[string]string{"subject": "id", "of": "defects"}},
+		"list, other comma":  {`{"subject": h.id, "of": concat(",", h.defects)}`, loop + "h.age_days > 3", "", []string{"age_days", "defects"}, map[string]string{"subject": "id"}},
+		"read elsewhere":     {`{"subject": h.id}`, loop + "startswith(h.id, \"X\")", "", []string{"id"}, nil},
+		"read in a function": {`{"subject": h.id}`, loop + "_old(h)", "_old(x) if x.id == \"X\"", []string{"id"}, nil},
+		"number":             {`{"subject": h.id, "have_days": h.age_days}`, loop + "h.carries_lpg", "", []string{"age_days", "carries_lpg"}, map[string]string{"subject": "id"}},
+		"may be unknown":     {`{"subject": h.id, "of": h.class}`, loop + "h.age_days > 3", "", []string{"age_days", "class"}, map[string]string{"subject": "id"}},
+		"part of a word":     {`{"subject": h.id, "of": concat(" ", ["hose", h.id])}`, loop + "h.age_days > 3", "", []string{"age_days", "id"}, nil},
+		"not in every report": {
+			`{"subject": h.id, "of": h.run}`, loop + "h.age_days > 3",
+			"report contains {\"subject\": h.id} if {\n" + loop + "h.age_days < 0\n}", []string{"age_days", "run"}, map[string]string{"subject": "id"},
+		},
+	} {
+		t.Run(name, func(t *testing.T) {
+			m, err := parse(Module{"a/b/rule.rego", "package rules.a.b\n\nreport contains " + tc.head + " if {\n" + tc.body + "\n}\n\n" + tc.rest + "\n"}, false)
+			require.NoError(t, err)
+			a := guardOf(m).Alone
+			require.NotNil(t, a)
+			assert.Equal(t, tc.facts, a.Facts)
+			assert.Equal(t, tc.names, a.Names)
 		})
 	}
 }

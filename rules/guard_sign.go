@@ -51,6 +51,8 @@ func (r *guardReader) call(s state, op *ast.Term, args []*ast.Term, negated bool
 	case negated:
 	case name == "assign" && len(args) == 2:
 		r.extreme(s, args[1])
+	case (name == "gt" || name == "gte") && len(args) == 2 && occurring(args[0], args[1], name) != nil:
+		return r.occurs(s, occurring(args[0], args[1], name), depth)
 	case name == "gt" && len(args) == 2 && args[1].Equal(ast.InternedTerm(0)) && s.counted(args[0]):
 	case (name == "equal" || name == "eq") && len(args) == 2:
 		if !s.same(args[0], args[1]) && !s.same(args[1], args[0]) {

@@ -50,7 +50,7 @@ func BenchmarkFacts(b *testing.B) {
 
 // readOnly is the floor: nothing is judged.
 func readOnly() Judge {
-	r := newReader()
+	r := newReader(false)
 	return func(_ context.Context, i Item) Answer {
 		_, err := r.read(i.Text)
 		return Answer{Word: "fit", Err: err}

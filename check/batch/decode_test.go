@@ -75,7 +75,7 @@ func agree(t testing.TB, r *reader, text []byte) bool {
 
 // TestFastReaderTakesOurOwn: what this program writes is never left to the slow reader, however it is spaced.
 func TestFastReaderTakesOurOwn(t *testing.T) {
-	r, chance := newReader(), rand.New(rand.NewPCG(1, 2))
+	r, chance := newReader(false), rand.New(rand.NewPCG(1, 2))
 	var all [][]byte
 	for _, f := range shipped(t) {
 		all = append(all, text(t, f))
@@ -94,7 +94,7 @@ func TestFastReaderTakesOurOwn(t *testing.T) {
 // TestFastReaderRefuses: every single fault is left to the slow reader, which refuses it.
 func TestFastReaderRefuses(t *testing.T) {
 	base := string(text(t, facts.Any(rand.New(rand.NewPCG(5, 6)).IntN, []string{"a"})))
-	r := newReader()
+	r := newReader(false)
 	require.True(t, agree(t, r, []byte(base)))
 	for name, change := range map[string][2]string{
 		"number in quotes": {`"as_of_day":`, `"as_of_day":"1",`}, "null": {`"schema":"lineworthy/facts/1"`, `"schema":null`},
@@ -133,13 +133,13 @@ func FuzzReaders(f *testing.F) {
 	for _, s := range []string{``, `{}`, `{"schema":"lineworthy/facts/1"`, ` { "schema" : 1 }`, `[]`} {
 		f.Add([]byte(s))
 	}
-	r := newReader()
+	r := newReader(false)
 	f.Fuzz(func(t *testing.T, text []byte) { agree(t, r, text) })
 }
 
 // TestFastReaderOnMutations changes single bytes of sound facts, where most faults of a reader show.
 func TestFastReaderOnMutations(t *testing.T) {
-	r, chance := newReader(), rand.New(rand.NewPCG(9, 9))
+	r, chance := newReader(false), rand.New(rand.NewPCG(9, 9))
 	var all [][]byte
 	for range 20 {
 		all = append(all, text(t, facts.Any(chance.IntN, []string{"a", "é", "\"\\"})))
@@ -171,7 +171,7 @@ func BenchmarkRead(b *testing.B) {
 		all = append(all, text(b, f))
 		size += len(all[len(all)-1])
 	}
-	r := newReader()
+	r := newReader(false)
 	for name, read := range map[string]func([]byte) (*facts.Facts, error){"fast": r.read, "facts.Read": facts.Read} {
 		b.Run(name, func(b *testing.B) {
 			b.SetBytes(int64(size / len(all)))

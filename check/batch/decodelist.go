@@ -3,31 +3,25 @@ package batch
 import (
 	"reflect"
 	"slices"
+	"unsafe"
 )
 
-func (r *reader) list(v reflect.Value, f *field) bool {
+// list reads a list of groups into the slice at p, over what lies there of another line.
+func (r *reader) list(p unsafe.Pointer, s *shape) bool {
 	if !r.take('[') {
 		return false
 	}
-	out := v
-	if v.IsNil() {
-		out = reflect.MakeSlice(v.Type(), 0, 0)
-	}
+	out := reflect.NewAt(s.list, p).Elem()
 	n, unique := 0, true
 	clear(r.ids)
 	if r.space(); !r.take(']') {
 		for {
-			if n == out.Cap() {
-				out = grown(out, n)
-			}
-			out = out.Slice(0, n+1)
-			e := out.Index(n)
-			e.SetZero() // nothing of another line may be left
-			if r.space(); !r.object(e, f.of) {
+			e := element(out, n)
+			if r.space(); !r.object(e, s) {
 				return false
 			}
-			if n++; f.of.id >= 0 {
-				unique = unique && r.first(e.Field(f.of.id).String())
+			if n++; s.id >= 0 {
+				unique = unique && r.first(*(*string)(unsafe.Add(e, s.fields[s.id].offset)))
 			}
 			if r.space(); r.take(']') {
 				break
@@ -37,18 +31,22 @@ func (r *reader) list(v reflect.Value, f *field) bool {
 			}
 		}
 	}
-	if n == 0 {
-		out = out.Slice(0, 0)
+	if out.SetLen(n); n == 0 && out.IsNil() {
+		out.Set(reflect.MakeSlice(out.Type(), 0, 0))
 	}
-	v.Set(out)
 	return unique
 }
 
-// grown is the same list with room for twice as many.
-func grown(v reflect.Value, n int) reflect.Value {
-	out := reflect.MakeSlice(v.Type(), n, 2*n+4)
-	reflect.Copy(out, v)
-	return out
+// element makes room for one more, empty: nothing of another line may be left in it.
+func element(out reflect.Value, n int) unsafe.Pointer {
+	if n == out.Cap() {
+		out.SetLen(n)
+		out.Grow(n + 4)
+	}
+	out.SetLen(n + 1)
+	e := out.Index(n)
+	e.SetZero()
+	return e.Addr().UnsafePointer()
 }
 
 // first says whether an id is met for the first time in its list.
@@ -58,11 +56,11 @@ func (r *reader) first(id string) bool {
 	return len(r.ids) > n
 }
 
-func (r *reader) words(v reflect.Value, f *field) bool {
+func (r *reader) wordList(out *[]string, f *field) bool {
 	if !r.take('[') {
 		return false
 	}
-	out := []string{}
+	start := len(r.words)
 	if r.space(); !r.take(']') {
 		for {
 			r.space()
@@ -70,7 +68,7 @@ func (r *reader) words(v reflect.Value, f *field) bool {
 			if !ok {
 				return false
 			}
-			out = append(out, w)
+			r.words = append(r.words, w)
 			if r.space(); r.take(']') {
 				break
 			}
@@ -79,7 +77,9 @@ func (r *reader) words(v reflect.Value, f *field) bool {
 			}
 		}
 	}
-	v.Set(reflect.ValueOf(out))
+	if *out = r.words[start:len(r.words):len(r.words)]; *out == nil {
+		*out = []string{}
+	}
 	return true
 }
 

@@ -11,7 +11,7 @@ import (
 func Facts(e *decide.Engine, index []rules.Rule) func() Judge {
 	severity := severities(index)
 	return func() Judge {
-		r, b := newReader(), []byte(nil)
+		r, b := newReader(e.HasSite()), []byte(nil)
 		return func(ctx context.Context, i Item) Answer {
 			f, err := r.read(i.Text)
 			if err != nil {

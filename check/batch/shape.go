@@ -28,6 +28,8 @@ type shape struct {
 	required uint64 // one bit for each field that must be there
 	id       int    // place of the id, -1 for none
 	lists    bool   // it has lists of groups, all of which must be there
+	kind     reflect.Type
+	list     reflect.Type // of such structs
 }
 
 // field is one fact of a shape.
@@ -38,17 +40,18 @@ type field struct {
 	optional bool
 	among    []string // the only words permitted; empty for any
 	of       *shape
+	offset   uintptr // from the start of the struct
 }
 
 // shapeOfFacts is what all readers follow.
 var shapeOfFacts = sync.OnceValue(func() *shape { return shapeOf(reflect.TypeFor[facts.Facts]()) })
 
 func shapeOf(t reflect.Type) *shape {
-	s := &shape{byKey: map[string]int{}, id: -1}
+	s := &shape{byKey: map[string]int{}, id: -1, kind: t, list: reflect.SliceOf(t)}
 	for i := range t.NumField() {
 		sf := t.Field(i)
 		key, option, _ := strings.Cut(sf.Tag.Get("json"), ",")
-		f := field{key: `"` + key + `":`, optional: option == "omitzero"}
+		f := field{key: `"` + key + `":`, optional: option == "omitzero", offset: sf.Offset}
 		if w := sf.Tag.Get("words"); w != "" {
 			f.among = strings.Split(w, ",")
 		}

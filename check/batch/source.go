@@ -61,6 +61,7 @@ func longLine(in *bufio.Reader, b []byte) ([]byte, error) {
 // Files is every file below a folder that ends in one of the suffixes, in the order of their names.
 func Files(dir string, suffixes ...string) iter.Seq[Item] {
 	return func(yield func(Item) bool) {
+		var buffer []byte
 		err := filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
 			if err != nil {
 				if !yield(Item{Name: path, Err: err}) {
@@ -71,7 +72,8 @@ func Files(dir string, suffixes ...string) iter.Seq[Item] {
 			if d.IsDir() || !slices.ContainsFunc(suffixes, func(s string) bool { return strings.HasSuffix(path, s) }) {
 				return nil
 			}
-			if !yield(File(path)) {
+			i := readFile(path, buffer)
+			if buffer = i.Text[:0]; !yield(i) {
 				return fs.SkipAll
 			}
 			return nil
@@ -83,15 +85,32 @@ func Files(dir string, suffixes ...string) iter.Seq[Item] {
 }
 
 // File is one file as a whole.
-func File(path string) Item {
+func File(path string) Item { return readFile(path, nil) }
+
+// readFile reads a file into a buffer that may grow.
+func readFile(path string, buffer []byte) Item {
+	i := Item{Name: path, Text: buffer}
 	f, err := os.Open(path)
 	if err != nil {
-		return Item{Name: path, Err: err}
+		i.Err = err
+		return i
 	}
 	defer f.Close()
-	text, err := io.ReadAll(io.LimitReader(f, mostLine+1))
-	if err == nil && len(text) > mostLine {
-		err = fmt.Errorf("the file is longer than %d bytes", mostLine)
+	for {
+		if len(i.Text) == cap(i.Text) {
+			i.Text = slices.Grow(i.Text, 32<<10+len(i.Text))
+		}
+		n, err := f.Read(i.Text[len(i.Text):cap(i.Text)])
+		i.Text = i.Text[:len(i.Text)+n]
+		switch {
+		case len(i.Text) > mostLine:
+			i.Text, i.Err = i.Text[:0], fmt.Errorf("the file is longer than %d bytes", mostLine)
+			return i
+		case err == io.EOF:
+			return i
+		case err != nil:
+			i.Err = err
+			return i
+		}
 	}
-	return Item{Name: path, Text: text, Err: err}
 }

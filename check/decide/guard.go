@@ -26,8 +26,15 @@ type alone struct {
 	path   []int
 	over   string
 	fields mask
-	keys   []int // the same fields, as places in the element
+	keys   []int // those that a finding follows from, as places in the element
 	line   []int
+	names  []name
+}
+
+// name is a fact that a report only repeats.
+type name struct {
+	report string // its key there
+	field  int
 }
 
 // mask has one bit for each field of a struct.

@@ -19,12 +19,9 @@ type memory struct {
 // mostBytes is about what one half may hold.
 const mostBytes = 2 << 20
 
-// A rule of which so few elements of so many were known is not looked up any more: every part of this plant has a name of
-// its own, and the search costs more than it saves.
-const (
-	fewAsked = 1000
-	fewMet   = fewAsked / 8
-)
+// A rule of which less than one in four elements of so many were known is not looked up any more: its numbers differ from
+// part to part, and the search costs more than it saves.
+const fewAsked = 1000
 
 // Remembering is the same engine with a memory of a few MB, for many lines. The findings it gives share their maps with
 // those of other lines: do not change them.
@@ -45,7 +42,9 @@ func (m *memory) get(key []byte) ([]Finding, bool) {
 }
 
 // useless must be called under the lock.
-func (m *memory) useless(rule int) bool { return m.asked[rule] > fewAsked && m.met[rule] < fewMet }
+func (m *memory) useless(rule int) bool {
+	return m.asked[rule] > fewAsked && 4*m.met[rule] < m.asked[rule]
+}
 
 // put must be called under the lock.
 func (m *memory) put(key string, list []Finding) {
@@ -61,17 +60,6 @@ func (m *memory) put(key string, list []Finding) {
 	}
 	m.young[key] = list
 	m.bytes += size
-}
-
-// kept are copies of the findings on one subject that hold on to nothing of the line they come from.
-func kept(found []Finding, subject string) []Finding {
-	var out []Finding
-	for _, x := range found {
-		if x.Subject == subject {
-			out = append(out, x.clone())
-		}
-	}
-	return out
 }
 
 func (f Finding) clone() Finding {

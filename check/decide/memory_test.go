@@ -23,7 +23,7 @@ func TestMemoryKnowsWhatItMet(t *testing.T) {
 	require.NotEmpty(t, open)
 	_, err := past.Decide(context.Background(), f)
 	require.NoError(t, err)
-	f.Line.ID = "another line"
+	f.Line.ID, f.Capacities[0].ID, f.Capacities[1].ID = "another line", "another part", "one more"
 	known, open := past.recall(past.asks(f), f)
 	assert.Empty(t, open)
 	assert.Len(t, known, 1)
@@ -57,14 +57,14 @@ func TestMemoryIsBounded(t *testing.T) {
 	assert.True(t, ok)
 }
 
-// TestMemoryLooksNoMore: where every part has a name of its own the search is given up, and the findings stay the same.
+// TestMemoryLooksNoMore: where no two parts have the same numbers the search is given up, and the findings stay the same.
 func TestMemoryLooksNoMore(t *testing.T) {
 	e, _ := builtin(t)
 	past := e.Remembering()
 	f := capacities()
 	rule := e.rules["pressure/rating_below_demand"].place
-	for i := range fewAsked + 10 {
-		f.Capacities[1].ID = fmt.Sprint("C", i)
+	for range fewAsked + 10 {
+		f.Capacities[1].DemandKPa.V++
 		want, err := e.Decide(context.Background(), f)
 		require.NoError(t, err)
 		got, err := past.Decide(context.Background(), f)

@@ -2,7 +2,9 @@ package decide
 
 import (
 	"fmt"
+	"maps"
 	"reflect"
+	"slices"
 	"strings"
 
 	"lineworthy/check/facts"
@@ -61,6 +63,14 @@ func newAlone(a rules.Alone) (*alone, error) {
 			return nil, err
 		}
 		out.keys = append(out.keys, f.Index[0])
+		out.fields |= 1 << f.Index[0]
+	}
+	for _, report := range slices.Sorted(maps.Keys(a.Names)) {
+		f, err := fieldOf(t, a.Names[report])
+		if err != nil {
+			return nil, err
+		}
+		out.names = append(out.names, name{report, f.Index[0]})
 		out.fields |= 1 << f.Index[0]
 	}
 	for _, key := range a.Line {

@@ -26,7 +26,7 @@ func (e *Engine) recall(asks []ask, f *facts.Facts) (known []Finding, open []ask
 			e.past.asked[a.rule]++
 			if list, ok := e.past.get(key); ok {
 				e.past.met[a.rule]++
-				known = append(known, list...)
+				known = g.alone.named(known, list, g.alone.list(v).Index(place))
 				continue
 			}
 			left.elements, left.keys = append(left.elements, place), append(left.keys, string(key))
@@ -50,9 +50,20 @@ func (e *Engine) remember(a ask, found []Finding, f *facts.Facts) []Finding {
 	defer e.past.lock.Unlock()
 	for i, place := range a.elements {
 		id := idOf(list.Index(place))
-		own := kept(found, id)
-		e.past.put(a.keys[i], own)
+		own := about(found, id)
+		e.past.put(a.keys[i], e.guards[a.rule].alone.kept(own))
 		out = append(out, own...)
+	}
+	return out
+}
+
+// about are the findings on one subject.
+func about(found []Finding, subject string) []Finding {
+	var out []Finding
+	for _, x := range found {
+		if x.Subject == subject {
+			out = append(out, x)
+		}
 	}
 	return out
 }

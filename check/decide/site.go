@@ -55,6 +55,9 @@ func newSite(c *core, own *rules.Site) (*site, error) {
 	return s, nil
 }
 
+// HasSite says whether there are rules of a site among the rules.
+func (e *Engine) HasSite() bool { return e.site != nil }
+
 // has says whether the rule at a place of the index is one of the site.
 func (s *site) has(place int) bool { return s != nil && s.places[place] }
 
