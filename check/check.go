@@ -31,6 +31,7 @@ type Options struct {
 type Engine struct {
 	o     Options
 	rules rules.Set
+	byID  map[string]rules.Rule
 	judge func() (*decide.Engine, error) // waits for the rules to be compiled
 }
 
@@ -51,7 +52,11 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 		return d, err
 	})
 	go compiled()
-	return &Engine{o: o, rules: set, judge: compiled}, nil
+	e := &Engine{o: o, rules: set, byID: map[string]rules.Rule{}, judge: compiled}
+	for _, r := range set.Index() {
+		e.byID[r.ID] = r
+	}
+	return e, nil
 }
 
 func (o Options) set() (rules.Set, error) {
@@ -82,36 +87,28 @@ func (e *Engine) facts(s *sheet.Line) (*resolve.Line, *facts.Facts, error) {
 
 // Check judges one sheet. Errors as Facts; there is no verdict with an error.
 func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
-	v, f, err := e.summary(ctx, s)
+	line, f, judge, err := e.ready(s)
 	if err != nil {
 		return nil, err
 	}
+	d, err := judge.Decide(ctx, f)
+	if err != nil {
+		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
+	}
+	v := e.verdict(s, line, f, d)
 	if v.Digests.Facts, err = f.Digest(); err != nil {
 		return nil, err
 	}
 	return v, nil
 }
 
-// Summary is Check without the digest of the facts, for a register: working it out takes a tenth of the time.
-func (e *Engine) Summary(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
-	v, _, err := e.summary(ctx, s)
-	return v, err
-}
-
-func (e *Engine) summary(ctx context.Context, s *sheet.Line) (*report.Verdict, *facts.Facts, error) {
+func (e *Engine) ready(s *sheet.Line) (*resolve.Line, *facts.Facts, *decide.Engine, error) {
 	line, f, err := e.facts(s)
 	if err != nil {
-		return nil, nil, err
+		return nil, nil, nil, err
 	}
 	judge, err := e.judge()
-	if err != nil {
-		return nil, nil, err
-	}
-	d, err := judge.Decide(ctx, f)
-	if err != nil {
-		return nil, nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
-	}
-	return e.verdict(s, line, f, d), f, nil
+	return line, f, judge, err
 }
 
 // word is the answer alone.

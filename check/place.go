@@ -47,9 +47,6 @@ var pressures, temperatures = reflect.TypeFor[sheet.Of[units.Pressure]](), refle
 func systemOf(l *sheet.Line) units.System {
 	pressure, temperature := &tally{}, &tally{}
 	walk(reflect.ValueOf(l), func(v reflect.Value) {
-		if t := v.Type(); t != pressures && t != temperatures {
-			return // copying every struct of the sheet out would take longer than all the rest
-		}
 		switch x := v.Interface().(type) {
 		case sheet.Of[units.Pressure]:
 			pressure.add(x.Set, strings.Replace(strings.Replace(string(x.V.Unit), "(a)", "(g)", 1), "psia", "psig", 1))
@@ -99,7 +96,7 @@ func (t *tally) add(set bool, word string) {
 	}
 }
 
-// walk visits every leaf of the sheet.
+// walk visits every pressure and temperature of the sheet.
 func walk(v reflect.Value, visit func(reflect.Value)) {
 	switch v.Kind() {
 	case reflect.Pointer:
@@ -111,9 +108,44 @@ func walk(v reflect.Value, visit func(reflect.Value)) {
 			walk(v.Index(i), visit)
 		}
 	case reflect.Struct:
-		visit(v)
-		for i := range v.NumField() {
+		if measured(v.Type()) {
+			visit(v)
+			return
+		}
+		for _, i := range ways[v.Type()] {
 			walk(v.Field(i), visit)
 		}
 	}
+}
+
+func measured(t reflect.Type) bool { return t == pressures || t == temperatures }
+
+// ways are the fields of every struct of a sheet behind which there may be a pressure or temperature: most have none.
+var ways = waysOf()
+
+func waysOf() map[reflect.Type][]int {
+	out := map[reflect.Type][]int{}
+	var leads func(t reflect.Type) bool
+	leads = func(t reflect.Type) bool {
+		switch t.Kind() {
+		case reflect.Pointer, reflect.Slice:
+			return leads(t.Elem())
+		case reflect.Struct:
+			if measured(t) {
+				return true
+			}
+			if _, known := out[t]; !known {
+				out[t] = nil
+				for i := range t.NumField() {
+					if leads(t.Field(i).Type) {
+						out[t] = append(out[t], i)
+					}
+				}
+			}
+			return len(out[t]) > 0
+		}
+		return false
+	}
+	leads(reflect.TypeFor[sheet.Line]())
+	return out
 }

@@ -26,30 +26,26 @@ func (e *Engine) verdict(s *sheet.Line, line *resolve.Line, f *facts.Facts, d de
 		Regimes: f.Line.Regimes, Runs: runs(line), Units: p.units(), Flips: []report.Flip{}, Cautions: cautions(line),
 		Digests: report.Digests{Sheet: s.Sum, Rules: e.rules.Digest(), Catalog: line.Rows},
 	}
-	byID := map[string]rules.Rule{}
-	for _, r := range e.rules.Index() {
-		byID[r.ID] = r
-	}
-	e.findings(v, f, d, p, byID)
-	judged(v, d, byID)
+	e.findings(v, f, d.Findings, p)
+	judged(v, d, e.byID)
 	v.Cases = p.cases(f)
 	v.Governing = p.governing(f)
 	v.Word, v.Reason = word(v)
 	return v
 }
 
-func (e *Engine) findings(v *report.Verdict, f *facts.Facts, d decide.Decision, p *printer, byID map[string]rules.Rule) {
+func (e *Engine) findings(v *report.Verdict, f *facts.Facts, found []decide.Finding, p *printer) {
 	v.Findings, v.Confirm = []report.Finding{}, []report.Confirm{}
 	values := map[string]facts.Value{}
 	for _, x := range f.Values {
 		values[x.ID] = x
 	}
-	for _, x := range d.Findings {
+	for _, x := range found {
 		if x.Rule == confirmRule {
 			v.Confirm = append(v.Confirm, confirm(values[x.Subject]))
 			continue
 		}
-		v.Findings = append(v.Findings, p.finding(x, byID[x.Rule]))
+		v.Findings = append(v.Findings, p.finding(x, e.byID[x.Rule]))
 	}
 	rank := map[string]int{"stop": 0, "condition": 1, "note": 2}
 	slices.SortStableFunc(v.Findings, func(a, b report.Finding) int {

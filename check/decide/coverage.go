@@ -31,6 +31,19 @@ func (e *Engine) coverage(f *facts.Facts, cut map[string]string) []Coverage {
 	return out
 }
 
+// Covered is what some rules of the program were applied to, in the order of ids, without judging anything.
+func (e *Engine) Covered(f *facts.Facts, ids ...string) []Coverage {
+	var questions []*facts.Question
+	for _, id := range ids {
+		questions = append(questions, e.questions[e.rules[id].place])
+	}
+	out := make([]Coverage, len(ids))
+	for i, a := range f.Answers(questions) {
+		out[i] = Coverage{ids[i], a.Judged, a.NotApplicable, a.Missing, a.Open}
+	}
+	return out
+}
+
 // cut says that a rule judged nothing after all.
 func (c *Coverage) cut(why string) {
 	c.open = slices.Concat(c.Judged, c.open)

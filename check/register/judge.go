@@ -138,6 +138,9 @@ const (
 	yearDays       = 365
 )
 
+// DueRules are the rules of which a Judge must say what they judged.
+var DueRules = []string{resistanceRule, inspectionRule}
+
 // due are the dates of the sheet: tests, measurements, inspections, service lives and the end of a temporary change. The
 // law may want a test sooner: then a finding says so.
 func due(l *sheet.Line, v *report.Verdict, cat *catalog.Catalog) (out []Due) {

@@ -16,6 +16,7 @@ import (
 	"lineworthy/catalog"
 	"lineworthy/check"
 	"lineworthy/check/register"
+	"lineworthy/check/report"
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
 )
@@ -41,7 +42,8 @@ func setUp(t *testing.T, dir string) (register.Options, *check.Engine) {
 	cat := catalog.Open()
 	e, err := check.New(context.Background(), check.Options{Catalog: cat, AsOf: day, Version: "test"})
 	require.NoError(t, err)
-	return register.Options{Dir: dir, AsOf: day, DueDays: 90, Judge: e.Summary, Catalog: cat,
+	judge := func(ctx context.Context, l *sheet.Line) (*report.Verdict, error) { return e.Summary(ctx, l, register.DueRules...) }
+	return register.Options{Dir: dir, AsOf: day, DueDays: 90, Judge: judge, Catalog: cat,
 		Basis: register.Basis{Tool: "test", Rows: map[string]string{}}}, e
 }
 

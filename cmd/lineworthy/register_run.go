@@ -12,6 +12,7 @@ import (
 	"lineworthy/check"
 	"lineworthy/check/register"
 	"lineworthy/check/report"
+	"lineworthy/check/sheet"
 )
 
 func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (err error) {
@@ -100,7 +101,10 @@ func registerOptions(ctx context.Context, f registerFlags) (o register.Options, 
 	if err != nil {
 		return o, err
 	}
-	o.Judge, o.DueDays, o.State, o.Against = engine.Summary, f.days, f.state, f.against
+	o.Judge = func(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
+		return engine.Summary(ctx, s, register.DueRules...)
+	}
+	o.DueDays, o.State, o.Against = f.days, f.state, f.against
 	o.Basis = register.Basis{Tool: version(), Rules: set.Digest(), Rows: map[string]string{}}
 	for _, kind := range catalog.Kinds {
 		for _, id := range o.Catalog.IDs(kind) {
