@@ -11,13 +11,14 @@ var commands = map[string]func([]string) error{
 	"stream":  stream,    // KIND N: facts on the standard output, one line each, without end or after N lines
 	"post":    post,      // URL CONNECTIONS DIR: put every file of DIR to a server; findings on the standard output
 	"compare": compare,   // FILE FILE...: are the findings the same, whoever wrote them?
+	"serve":   serve,     // ADDRESS DIR: give out the files of DIR over HTTP, with ETags
 	"key":     key,       // PRIVATE PUBLIC: a key to sign a bundle with
 	"table":   table,     // FILE: a Markdown table of measured times
 }
 
 func main() {
 	if len(os.Args) < 2 || commands[os.Args[1]] == nil {
-		fmt.Fprintln(os.Stderr, "want make, stream, post, compare, key or table")
+		fmt.Fprintln(os.Stderr, "want make, stream, post, compare, serve, key or table")
 		os.Exit(2)
 	}
 	if err := commands[os.Args[1]](os.Args[2:]); err != nil {
