@@ -25,6 +25,7 @@ type Options struct {
 	Version string           // of the tool, printed in every verdict
 	Rules   *rules.Set       // those of the program alone when nil
 	Many    bool             // many lines will come: keep what was found on equal parts of earlier ones, about 10 MB
+	AtOnce  int              // the most lines that are judged at once, the others wait; no limit when 0
 }
 
 // Engine judges sheets. Make one with New and share it.
@@ -33,6 +34,7 @@ type Engine struct {
 	rules rules.Set
 	byID  map[string]rules.Rule
 	judge func() (*decide.Engine, error) // waits for the rules to be compiled
+	seats chan struct{}                  // nil for no limit
 }
 
 // New loads the rules and starts to compile them; the first sheet is read meanwhile. The error is a fault in the tool.
@@ -53,6 +55,9 @@ func New(ctx context.Context, o Options) (*Engine, error) {
 	})
 	go compiled()
 	e := &Engine{o: o, rules: set, byID: map[string]rules.Rule{}, judge: compiled}
+	if o.AtOnce > 0 {
+		e.seats = make(chan struct{}, o.AtOnce)
+	}
 	for _, r := range set.Index() {
 		e.byID[r.ID] = r
 	}
@@ -85,8 +90,26 @@ func (e *Engine) facts(s *sheet.Line) (*resolve.Line, *facts.Facts, error) {
 	return line, f, err
 }
 
-// Check judges one sheet. Errors as Facts; there is no verdict with an error.
+// seat waits for its turn, and says how to give it back. The error is that of ctx.
+func (e *Engine) seat(ctx context.Context) (leave func(), err error) {
+	if err := ctx.Err(); err != nil || e.seats == nil {
+		return func() {}, err
+	}
+	select {
+	case e.seats <- struct{}{}:
+		return func() { <-e.seats }, nil
+	case <-ctx.Done():
+		return nil, ctx.Err()
+	}
+}
+
+// Check judges one sheet. Errors as Facts, and that of ctx when it ends first; there is no verdict with an error.
 func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
+	leave, err := e.seat(ctx)
+	if err != nil {
+		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
+	}
+	defer leave()
 	line, f, judge, err := e.ready(s)
 	if err != nil {
 		return nil, err

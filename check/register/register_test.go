@@ -42,7 +42,9 @@ func setUp(t *testing.T, dir string) (register.Options, *check.Engine) {
 	cat := catalog.Open()
 	e, err := check.New(context.Background(), check.Options{Catalog: cat, AsOf: day, Version: "test"})
 	require.NoError(t, err)
-	judge := func(ctx context.Context, l *sheet.Line) (*report.Verdict, error) { return e.Summary(ctx, l, register.DueRules...) }
+	judge := func(ctx context.Context, l *sheet.Line) (*report.Verdict, error) {
+		return e.Summary(ctx, l, register.DueRules...)
+	}
 	return register.Options{Dir: dir, AsOf: day, DueDays: 90, Judge: judge, Catalog: cat,
 		Basis: register.Basis{Tool: "test", Rows: map[string]string{}}}, e
 }
