@@ -65,7 +65,7 @@ func (n need) unknown(id string, why map[[2]string]*Unknown) Unknown {
 	return Unknown{Subject: id, Fact: n.path, Why: "not stated", Ask: n.ask}
 }
 
-func pick(ofLine bool, line, subject reflect.Value) reflect.Value {
+func pick[T any](ofLine bool, line, subject T) T {
 	if ofLine {
 		return line
 	}

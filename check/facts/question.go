@@ -13,6 +13,8 @@ type Question struct {
 	subject string
 	scope   []condition
 	needs   []need
+
+	own, ofLine mask // the needs of the subject and of the line
 }
 
 // need is one fact that a rule cannot do without.
@@ -43,6 +45,11 @@ func NewQuestion(subject string, scope, needs []string) (*Question, error) {
 			faults = append(faults, err.Error())
 		}
 		q.needs = append(q.needs, n)
+		if n.ofLine {
+			q.ofLine |= 1 << n.read
+		} else {
+			q.own |= 1 << n.read
+		}
 	}
 	if len(faults) > 0 {
 		return nil, fmt.Errorf("%s", strings.Join(faults, "; "))

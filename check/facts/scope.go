@@ -6,25 +6,31 @@ import "reflect"
 // lines. It is not for concurrent use.
 type Scope struct {
 	f    *Facts
-	line reflect.Value
+	line subject
 	of   map[string][]subject
 	why  map[[2]string]*Unknown // made when the first fact is missing
 }
 
 // Scope starts with nothing looked at.
 func (f *Facts) Scope() *Scope {
-	return &Scope{f: f, line: reflect.ValueOf(&f.Line).Elem(), of: map[string][]subject{}}
+	line := subject{id: lineID, v: reflect.ValueOf(&f.Line).Elem()}
+	line.absent = collections[lineID].absent(line.v)
+	return &Scope{f: f, line: line, of: map[string][]subject{}}
 }
 
-// Missing is what keeps a question from being put to the subjects in its scope: the Missing of its Answer.
+// Missing is what keeps a question from being put to the subjects in its scope: the Missing of its Answer. Whether anything
+// is absent that it needs is looked at first: mostly nothing is.
 func (s *Scope) Missing(q *Question) []Unknown {
-	if len(q.needs) == 0 || !q.holds(s.line, true) {
+	if q.own == 0 && q.ofLine&s.line.absent == 0 {
 		return nil
 	}
 	var out []Unknown
 	for _, x := range s.subjects(q) {
+		if q.own&x.absent|q.ofLine&s.line.absent == 0 || !q.holds(s.line.v, true) || !q.holds(x.v, false) {
+			continue
+		}
 		for _, n := range q.needs {
-			if absent(pick(n.ofLine, s.line, x.v).Field(int(n.read))) && q.holds(x.v, false) {
+			if pick(n.ofLine, s.line.absent, x.absent).has(int(n.read)) {
 				out = append(out, n.unknown(x.id, s.reasons()))
 			}
 		}
@@ -34,7 +40,7 @@ func (s *Scope) Missing(q *Question) []Unknown {
 
 // Judges says whether there is such a subject, and whether it is in the scope of the question.
 func (s *Scope) Judges(q *Question, id string) bool {
-	if !q.holds(s.line, true) {
+	if !q.holds(s.line.v, true) {
 		return false
 	}
 	for _, x := range s.subjects(q) {
@@ -47,7 +53,7 @@ func (s *Scope) Judges(q *Question, id string) bool {
 
 // Judged are the subjects in the scope of the question, whether it can be put to them or not.
 func (s *Scope) Judged(q *Question) []string {
-	if !q.holds(s.line, true) {
+	if !q.holds(s.line.v, true) {
 		return nil
 	}
 	var out []string
@@ -63,6 +69,9 @@ func (s *Scope) subjects(q *Question) []subject {
 	all, ok := s.of[q.subject]
 	if !ok {
 		all = s.f.subjects(q.subject)
+		for i := range all {
+			all[i].absent = collections[q.subject].absent(all[i].v)
+		}
 		s.of[q.subject] = all
 	}
 	return all
@@ -87,4 +96,20 @@ func (q *Question) holds(v reflect.Value, ofLine bool) bool {
 		}
 	}
 	return true
+}
+
+// mask has one bit for each field of a struct.
+type mask uint64
+
+func (m mask) has(field int) bool { return m>>field&1 != 0 }
+
+// absent are the optional facts that a subject does not have.
+func (s *shape) absent(v reflect.Value) mask {
+	var m mask
+	for _, i := range s.optional {
+		if absent(v.Field(i)) {
+			m |= 1 << i
+		}
+	}
+	return m
 }

@@ -20,9 +20,10 @@ const (
 // shape is what Go knows of one struct of facts, read once: the schema, the reader and the questions all follow it, so
 // that they cannot differ.
 type shape struct {
-	name   string
-	fields []field
-	at     map[string]int // key to place in fields
+	name     string
+	fields   []field
+	at       map[string]int // key to place in fields
+	optional []int          // fields of the struct that may be absent
 }
 
 // field is one key of a shape.
@@ -65,7 +66,13 @@ func shapeOf(t reflect.Type, all map[reflect.Type]*shape) *shape {
 		f := fieldOf(t.Field(i), all)
 		f.index = i
 		s.at[f.key] = len(s.fields)
+		if f.optional {
+			s.optional = append(s.optional, i)
+		}
 		s.fields = append(s.fields, f)
+	}
+	if len(s.fields) > 64 {
+		panic("facts: more facts than bits in a mask in " + s.name) // split the struct
 	}
 	return s
 }

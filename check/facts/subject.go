@@ -4,8 +4,9 @@ import "reflect"
 
 // subject is one thing a rule can judge.
 type subject struct {
-	id string
-	v  reflect.Value
+	id     string
+	v      reflect.Value
+	absent mask // filled in by a Scope
 }
 
 // Subjects are the ids of everything in a collection, in the order of the facts.
@@ -25,7 +26,7 @@ func (f *Facts) subjects(collection string) []subject {
 	v := reflect.ValueOf(f).Elem().Field(top.index)
 	switch {
 	case collection == lineID:
-		return []subject{{lineID, v}}
+		return []subject{{id: lineID, v: v}}
 	case v.Kind() == reflect.Struct: // pairs, filed by rating
 		var out []subject
 		for g := range v.NumField() {
@@ -41,7 +42,7 @@ func each(list reflect.Value, s *shape) []subject {
 	out := make([]subject, list.Len())
 	for i := range out {
 		v := list.Index(i)
-		out[i] = subject{v.Field(id).String(), v}
+		out[i] = subject{id: v.Field(id).String(), v: v}
 	}
 	return out
 }
