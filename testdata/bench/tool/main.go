@@ -9,6 +9,7 @@ import (
 var commands = map[string]func([]string) error{
 	"make":    makeFiles, // KIND TAGS N DIR: facts, one file for each line
 	"stream":  stream,    // KIND N: facts on the standard output, one line each, without end or after N lines
+	"sheets":  sheets,    // N DIR: sheets, one file for each line
 	"post":    post,      // URL CONNECTIONS DIR: put every file of DIR to a server; findings on the standard output
 	"compare": compare,   // FILE FILE...: are the findings the same, whoever wrote them?
 	"serve":   serve,     // ADDRESS DIR: give out the files of DIR over HTTP, with ETags
@@ -18,7 +19,7 @@ var commands = map[string]func([]string) error{
 
 func main() {
 	if len(os.Args) < 2 || commands[os.Args[1]] == nil {
-		fmt.Fprintln(os.Stderr, "want make, stream, post, compare, serve, key or table")
+		fmt.Fprintln(os.Stderr, "want make, stream, sheets, post, compare, serve, key or table")
 		os.Exit(2)
 	}
 	if err := commands[os.Args[1]](os.Args[2:]); err != nil {
