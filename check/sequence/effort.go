@@ -18,8 +18,8 @@ type Effort struct {
 	Says      string `json:"says"`
 }
 
-// moves writes down the time of a quantity at the planned flow, the gas that takes its place, and the levels.
-func (p *play) moves(r *run, q float64) {
+// moves writes down the time of a quantity at the planned flow, where to stop, and the gas that takes its place.
+func (p *play) moves(r *run, q float64, stop string) {
 	e := Effort{Step: p.at, Run: r.key}
 	flow := r.r.Sheet.Flow
 	switch {
@@ -33,7 +33,8 @@ func (p *play) moves(r *run, q float64) {
 			e.Minutes, e.Says = &n, fmt.Sprintf("about %d min at the planned flow; stop and look if it takes much longer", n)
 		}
 	}
-	p.out.Efforts = append(p.out.Efforts, e)
+	e.Says += stop
+	p.effort(e)
 	for _, g := range p.runs {
 		if r.source != nil && g.to == r.source && !g.liquid && g.reachesTarget && g.deliveredKPa > 0 && q > 0 {
 			p.follows(g, facts.PadUse{At: p.absolute(g.deliveredKPa), Space: units.Volume(q)}, "takes the place of the liquid")

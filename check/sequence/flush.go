@@ -99,7 +99,7 @@ func (p *play) rinseAmount(r *run, s Step, q float64, from, to int) {
 	if q == 0 {
 		return
 	}
-	p.moves(r, q)
+	p.moves(r, q, "")
 	if s.To != toDrain && r.to != nil && r.to.levels {
 		p.fill(r, q, "")
 	}

@@ -19,7 +19,7 @@ func (p *play) transfer(s Step) error {
 	if r.moved = true; !r.reachesTarget || r.start() == 0 && r.deliveredKPa == 0 {
 		p.fault(NoWay, r.key, "nothing can flow through "+r.key+" as the valves, pumps and pressures stand")
 	}
-	p.moves(r, q)
+	p.moves(r, q, r.stopAt(q))
 	p.draw(r, q)
 	p.fill(r, q, "runs."+r.key+".quantity")
 	p.settle()
@@ -34,6 +34,14 @@ func amount(s Step, sheet float64) (float64, error) {
 	}
 	v, err := units.ParseVolume(s.Quantity)
 	return float64(v), err
+}
+
+// stopAt is the level in the destination that ends a transfer.
+func (r *run) stopAt(q float64) string {
+	if q == 0 || r.to == nil || !r.to.levels {
+		return ""
+	}
+	return fmt.Sprintf("; stop at %.0f %% in %s", 100*(r.to.filled+q/r.to.volumeM3), r.to.id)
 }
 
 func (p *play) liquidRun(s Step) (found *run) {
