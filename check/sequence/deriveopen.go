@@ -30,7 +30,7 @@ func (m *Model) setting(r *run, id string) string {
 			return p.Sheet.Set.V.Gauge(m.line.Ambient).Format(gaugeUnit(p.Sheet.Set.V))
 		}
 	}
-	return "none"
+	return "" // not stated
 }
 
 func gaugeUnit(p units.Pressure) units.Unit {

@@ -1,6 +1,7 @@
 package sequence
 
 import (
+	"cmp"
 	"fmt"
 
 	"lineworthy/check/units"
@@ -36,7 +37,7 @@ func (m *Model) pressuresOf(r *run, add func(what, says string)) {
 	for _, p := range r.r.Parts {
 		switch {
 		case p.Sheet.Kind.V == "regulator":
-			add("set pressure", p.ID+" at "+m.setting(r, p.ID))
+			add("set pressure", p.ID+" at "+cmp.Or(m.setting(r, p.ID), "a pressure that is not stated in the sheet"))
 		case p.Sheet.Shutoff.Set:
 			add("pump", p.ID+": "+p.Sheet.Shutoff.Text+" against a closed outlet, at most")
 		}

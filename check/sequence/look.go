@@ -9,7 +9,8 @@ func (p *play) look() {
 		p.trapped(r)
 		p.dead(r)
 		p.stale(r)
-		if r.reachesTarget && r.to != nil && !r.to.open && r.to.kpa > r.deliveredKPa && !r.checked() {
+		unsure := r.source != nil && r.source.unsure
+		if !unsure && r.reachesTarget && r.to != nil && !r.to.open && r.to.kpa > r.deliveredKPa && !r.checked() {
 			p.fault(Backflow, r.key, fmt.Sprintf("%s holds %d kPa and only %d kPa comes from the source: it runs back", r.to.id, r.to.kpa, r.deliveredKPa))
 		}
 	}

@@ -14,6 +14,7 @@ type device struct {
 	open     bool
 	setKPa   int64 // of a regulator, as it is turned now
 	sheetKPa int64 // as the sheet sets it
+	stated   bool  // the sheet does
 }
 
 // cell is a stretch between two devices.

@@ -74,7 +74,7 @@ func (m *Model) cut(out *run) {
 		case "valve":
 			add(&device{id: p.ID, kind: "valve"})
 		case "regulator":
-			add(&device{id: p.ID, kind: "regulator", open: true, sheetKPa: kpa(p.Sheet.Set.V.Gauge(m.line.Ambient))})
+			add(&device{id: p.ID, kind: "regulator", open: true, sheetKPa: kpa(p.Sheet.Set.V.Gauge(m.line.Ambient)), stated: p.Sheet.Set.Set})
 		case "check-valve":
 			add(&device{id: p.ID, kind: "check-valve", open: true})
 		default:

@@ -16,7 +16,8 @@ func (p *play) transfer(s Step) error {
 		return err
 	}
 	p.settle()
-	if r.moved = true; !r.reachesTarget || r.start() == 0 && r.deliveredKPa == 0 {
+	unsure := r.source != nil && r.source.unsure
+	if r.moved = true; !unsure && (!r.reachesTarget || r.start() == 0 && r.deliveredKPa == 0) {
 		p.fault(NoWay, r.key, "nothing can flow through "+r.key+" as the valves, pumps and pressures stand")
 	}
 	p.moves(r, q, r.stopAt(q))

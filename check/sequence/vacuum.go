@@ -16,7 +16,7 @@ func (p *play) draw(r *run, q float64) {
 		}
 	}
 	switch {
-	case v.open || v.boils || p.fed(v):
+	case v.open || v.boils || v.unsure || p.fed(v):
 	case v.unvented:
 		p.open("whether the vent of " + v.id + " is open: write vessels." + v.id + ".vent in the sheet; a closed vessel that is emptied draws a vacuum")
 	case v.own > 0:

@@ -16,6 +16,7 @@ type vessel struct {
 	allowed   float64
 	flammable bool
 	bonded    bool
+	unsure    bool // gas comes at a pressure that nobody stated
 	unvented  bool // the sheet does not say whether its vent is open
 	boils     bool // a liquefied gas, which keeps up its own pressure
 }

@@ -16,9 +16,13 @@ func (m *Model) Says(s Step) string {
 	case "check":
 		return words[s.Do] + " " + s.Text
 	case "set":
-		text += " to " + s.Pressure
-		if s.Pressure == "none" {
+		switch s.Pressure {
+		case "none":
 			text = "Back off " + item
+		case "":
+			text += " to the pressure of the sheet"
+		default:
+			text += " to " + s.Pressure
 		}
 	case "flush":
 		text += m.flushing(s)
