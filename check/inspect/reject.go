@@ -19,8 +19,6 @@ const (
 	// These stand with dates, which belong to one item.
 	intervalOf = "The interval is the sheet's; the date on the thing itself decides"
 	lifeOf     = "The life is the sheet's; the date on the hose itself decides"
-
-	dataPage = "safety data sheet, section 8 (29 CFR 1910.1200 appendix D, recalled), decides; this line is practice"
 )
 
 // mostOhm are the limits of the electrical grades from end to end.

@@ -33,6 +33,11 @@ backflow, oxygen opened quickly into a dead end, overfilling, a vacuum drawn in 
 on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
 joined to which and what pressure can stand there; times follow from the planned flow alone.
 
+A step is written {do: open, item: V1}. do is one of check, bond, connect, open, close, set, start, stop, transfer, drain,
+flush, vent, disconnect; further keys are run, pressure, quantity, fluid, to, slowly and text. A vessel's own valve that the
+sheet does not show is the item source. set without a pressure is that of the sheet, and none backs off. flush goes into
+the destination, or with to: drain into a drain before it.
+
 A sequence says nothing about whether the line is fit: see lineworthy check.
 
 Exit codes: 0 no fault, 2 bad input, 3 a fault was found, 4 something is not known.`,
