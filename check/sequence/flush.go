@@ -82,6 +82,7 @@ func (p *play) rinsed(r *run, f *resolve.Fluid, cells []*cell, drained bool) {
 		if drained && c.liquid && c.holds == r.product {
 			p.fault(FlushedProduct, r.key, "product still stands in "+r.key+" when the flush goes to the drain")
 		}
+		p.react(r, c.wet, f.Key)
 		c.kpa, c.liquid, c.holds, c.wet = 0, !isGas(f), f.Key, f.Key
 	}
 }

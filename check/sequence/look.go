@@ -93,6 +93,7 @@ func (p *play) dead(r *run) {
 // stale finds product that came to what was left of a flush.
 func (p *play) stale(r *run) {
 	for i, c := range r.cells {
+		p.react(r, r.product, c.met)
 		if c.mixed {
 			p.fault(FlushLeft, r.key, "product comes into "+p.stretch(r, i)+", where the flush still stands")
 		}

@@ -48,6 +48,9 @@ func (r *run) reach(c *cell, p int64) {
 		return
 	}
 	c.mixed = c.mixed || c.liquid && c.holds != r.product && c.holds != ""
+	if c.wet != r.product {
+		c.met = c.wet
+	}
 	c.liquid, c.holds, c.wet = true, r.product, r.product
 }
 
