@@ -53,6 +53,10 @@ func (p *play) standing(r *run, c *cell) string {
 	switch {
 	case c.liquid:
 		return p.fluidName(c.holds) + open
+	case c.blown != "" && c.wet == "":
+		return "dry, blown out with " + p.fluidName(c.blown) + open
+	case c.blown != "":
+		return "blown out with " + p.fluidName(c.blown) + ", a film of " + p.fluidName(c.wet) + " stays" + open
 	case c.wet != "":
 		return "empty, wet with " + p.fluidName(c.wet) + open
 	}

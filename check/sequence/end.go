@@ -42,4 +42,6 @@ func (p *play) leftWet(r *run) {
 }
 
 // unflushed says whether the product was the last liquid in a stretch of a run that is to be flushed.
-func (r *run) unflushed(c *cell) bool { return len(r.flushes) > 0 && r.moved && c.wet == r.product }
+func (r *run) unflushed(c *cell) bool {
+	return len(r.flushes) > 0 && r.moved && c.wet == r.product && c.blown == ""
+}

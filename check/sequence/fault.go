@@ -68,7 +68,7 @@ var remedy = map[string][2]string{
 	FlushAstray:      {"Close the valve at the destination first, or write no drain and count the flush into its level.", practice},
 	FlushedProduct:   {"Drain the product into the destination before the flush goes in.", practice},
 	FlushShort:       {"Use at least the volume of the stretch; three times that is usual.", practice},
-	FlushReacts:      {"Take another flush, or blow the stretch dry first with a gas that neither reacts with; ask the safety data sheets of both.", "CSB case study, mixed chemicals at a Kansas plant in 2016 (published); 46 CFR part 150, compatibility of cargoes (recalled)"},
+	FlushReacts:      {"Take a flush that reacts with neither; after a reacting one, blow the stretch dry before product comes. Blowing out leaves a film of product. Ask the safety data sheets of both.", "CSB case study, mixed chemicals at a Kansas plant in 2016 (published); 46 CFR part 150, compatibility of cargoes (recalled)"},
 	ConnectedUnbound: {"Bond the receiving vessel first, then the source, then connect.", "49 CFR 177.837(b) (published)"},
 }
 

@@ -83,7 +83,20 @@ func (p *play) rinsed(r *run, f *resolve.Fluid, cells []*cell, drained bool) {
 			p.fault(FlushedProduct, r.key, "product still stands in "+r.key+" when the flush goes to the drain")
 		}
 		p.react(r, c.wet, f.Key)
-		c.kpa, c.liquid, c.holds, c.wet = 0, !isGas(f), f.Key, f.Key
+		c.wetted(r, f)
+	}
+}
+
+// wetted leaves a flush in the cell. A gas dries what is left of a flush, and leaves a film of product.
+func (c *cell) wetted(r *run, f *resolve.Fluid) {
+	c.kpa, c.liquid, c.holds = 0, !isGas(f), f.Key
+	switch {
+	case c.liquid:
+		c.wet, c.blown = f.Key, ""
+	case c.wet != r.product:
+		c.wet, c.blown = "", f.Key
+	default:
+		c.blown = f.Key
 	}
 }
 

@@ -29,6 +29,12 @@ func TestContents(t *testing.T) {
 	require.Equal(t, "empty, wet with Phosphoric acid, 75 to 85 %, H1 off", holds(t, bad, 0, "V1"))
 }
 
+// TestBlownOut: a gas dries a flush, and leaves a film of product.
+func TestBlownOut(t *testing.T) {
+	require.Equal(t, "blown out with Nitrogen (flush), a film of Sulfuric acid, 93 to 98 % stays, H1 off", holds(t, played(t, "reacts/water_on_acid_corrected"), 0, "V1"))
+	require.Equal(t, "dry, blown out with Nitrogen (flush)", holds(t, played(t, "reacts/acid_on_water_corrected"), 4, "V1"))
+}
+
 // TestDerivedFlush: the flush goes to a drain where a valve keeps it out of the destination, else into the destination,
 // and is three times what the stretch holds: 5 m of DN 50 hold pi/4 x 0.05^2 x 5 = 9.8 L, so 30 L.
 func TestDerivedFlush(t *testing.T) {

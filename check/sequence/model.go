@@ -24,6 +24,7 @@ type cell struct {
 	liquid   bool
 	holds    string // key of the fluid that stands in it; empty when it was never filled or has run empty
 	wet      string // key of the liquid that was in it last
+	blown    string // key of the gas it was blown out with since
 	met      string // key of the liquid that wetted it when product came
 	mixed    bool   // product came to what was left of a flush
 	live     bool   // joined to the source now

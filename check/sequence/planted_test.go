@@ -25,6 +25,7 @@ var planted = map[string][]string{
 	"flush/flush_left":         {sequence.FlushLeft},
 	"flush/no_way_out":         {sequence.NoWay},
 	"reacts/water_on_acid":     {sequence.FlushReacts},
+	"reacts/water_after_gas":   {sequence.FlushReacts},
 	"reacts/acid_on_water":     {sequence.FlushReacts},
 	"closed/no_gas":            {sequence.Vacuum},
 	"closed/gas_shut_early":    {sequence.Vacuum},
@@ -46,7 +47,7 @@ var planted = map[string][]string{
 }
 
 func TestPlanted(t *testing.T) {
-	require.Len(t, planted, 30)
+	require.Len(t, planted, 31)
 	for name, want := range planted {
 		t.Run(name, func(t *testing.T) {
 			require.ElementsMatch(t, want, names(played(t, name)))

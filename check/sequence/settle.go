@@ -51,7 +51,7 @@ func (r *run) reach(c *cell, p int64) {
 	if c.wet != r.product {
 		c.met = c.wet
 	}
-	c.liquid, c.holds, c.wet = true, r.product, r.product
+	c.liquid, c.holds, c.wet, c.blown = true, r.product, r.product, ""
 }
 
 func (r *run) pumped(c *cell) (sum int64) {
