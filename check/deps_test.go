@@ -29,7 +29,7 @@ var allowed = map[string][]string{
 	"check/record":   {},
 	"check/register": {"catalog", "check/record", "check/report", "check/sheet", "check/units"},
 	"check/inspect":  {"catalog", "check/facts", "check/report", "check/resolve", "check/sheet", "check/units"},
-	"check/sequence": {"catalog", "check/facts", "check/resolve", "check/sheet", "check/units"},
+	"check/sequence": {"catalog", "check/facts", "check/measure", "check/resolve", "check/sheet", "check/units"},
 	"check/window":   {"catalog", "check", "check/facts", "check/measure", "check/report", "check/resolve", "check/sheet", "check/units"},
 	"check/suggest":  {"catalog", "check", "check/facts", "check/report", "check/resolve", "check/sheet", "check/units"},
 	"check/approval": {"check/report", "check/units"},

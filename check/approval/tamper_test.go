@@ -123,3 +123,19 @@ func TestMisfiledSignatures(t *testing.T) {
 	_, _, _, err := Verify(spaced.Bytes(), []Key{keyA})
 	assert.ErrorAs(t, err, &tampered)
 }
+
+// TestPutAround: an envelope is believed as it was written, with nothing before it or behind it.
+func TestPutAround(t *testing.T) {
+	a, keyA := keyPair(t, "a")
+	text := signed(t, a)
+	require.True(t, holds(text, []Key{keyA}))
+	for _, more := range []string{"\n", " ", "\x00", "\r\n", "{}", "//", string(text)} {
+		require.False(t, holds(append(bytes.Clone(text), more...), []Key{keyA}), "%q behind", more)
+		require.False(t, holds(append([]byte(more), text...), []Key{keyA}), "%q before", more)
+	}
+	require.False(t, holds(append([]byte("\xef\xbb\xbf"), text...), []Key{keyA}), "byte order mark")
+	for at := range text {
+		require.False(t, holds(text[:at], []Key{keyA}), "cut at %d", at)
+		require.False(t, holds(append(bytes.Clone(text[:at]), text[at+1:]...), []Key{keyA}), "without byte %d", at)
+	}
+}

@@ -12,25 +12,65 @@ const reserve = units.PressureDifference(5e5)
 // gasNeeded is how many of the pad run's cylinders the transfer takes, for nitrogen from a cylinder of stated volume.
 func (b *builder) gasNeeded(r *resolve.Run, f *Flow) {
 	pad := b.padOf(r)
-	if pad == nil || !r.Sheet.Quantity.Set || !pad.Sheet.Source.Cylinder.Set || !pad.Sheet.Source.Volume.Set || !onlyNitrogen(pad) {
+	if pad == nil || !r.Sheet.Quantity.Set {
 		return
 	}
 	set, ok := named(b.passage(pad).end, "duty")
 	if !ok {
 		return
 	}
-	at := set.Absolute(b.l.Ambient)
-	mass, err := measure.PadMass(at, fillTemperature, r.Sheet.Quantity.V)
-	if err != nil {
-		return
-	}
-	c := measure.Cylinder{Volume: pad.Sheet.Source.Volume.V, Full: pad.Sheet.Source.Cylinder.V.Absolute(b.l.Ambient), Reserve: reserve}
-	n, err := measure.CylinderCount(mass, c, at, fillTemperature)
-	if err != nil {
+	n, ok := PadCylinders(pad, PadUse{At: set.Absolute(b.l.Ambient), Space: r.Sheet.Quantity.V}, b.l.Ambient)
+	if !ok {
 		return
 	}
 	f.CylindersSaid = true
 	f.CylindersPermille = b.keep(units.RoundUp(n * 1e3))
+}
+
+// PadUse is the gas that takes a space: at its pressure, less what stood there before (0 when the space is new).
+type PadUse struct {
+	At, Before units.AbsolutePressure
+	Space      units.Volume
+}
+
+// Mass is the nitrogen for it at 15 °C. Errors as measure.NitrogenZ.
+func (u PadUse) Mass() (units.Mass, error) {
+	mass, err := measure.PadMass(u.At, fillTemperature, u.Space)
+	if err != nil || u.Before == 0 {
+		return mass, err
+	}
+	there, err := measure.PadMass(u.Before, fillTemperature, u.Space)
+	return mass - there, err
+}
+
+// Free is what the gas measures at 1 atm and 15 °C: nitrogen and air by the equation of nitrogen, others as ideal gases.
+// It is false for vapours and outside the range of the equation.
+func (u PadUse) Free(pad *resolve.Run) (units.Volume, bool) {
+	if onlyNitrogen(pad) {
+		mass, err := u.Mass()
+		return measure.NormalVolume(mass), err == nil
+	}
+	for _, f := range pad.Fluids {
+		if f.Cat.Form != "compressed-gas" {
+			return 0, false
+		}
+	}
+	return units.Volume(float64(u.At-u.Before) / float64(units.StandardAtmosphere) * float64(u.Space)), true
+}
+
+// PadCylinders is how many of the run's cylinders it takes; false when the run does not start from a cylinder of stated
+// volume with nitrogen or air, or its pressure leaves nothing to use.
+func PadCylinders(pad *resolve.Run, u PadUse, ambient units.AbsolutePressure) (float64, bool) {
+	if !pad.Sheet.Source.Cylinder.Set || !pad.Sheet.Source.Volume.Set || !onlyNitrogen(pad) {
+		return 0, false
+	}
+	mass, err := u.Mass()
+	if err != nil {
+		return 0, false
+	}
+	c := measure.Cylinder{Volume: pad.Sheet.Source.Volume.V, Full: pad.Sheet.Source.Cylinder.V.Absolute(ambient), Reserve: reserve}
+	n, err := measure.CylinderCount(mass, c, u.At, fillTemperature)
+	return n, err == nil
 }
 
 // padOf is the gas run that pushes the run's source.

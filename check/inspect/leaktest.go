@@ -26,7 +26,7 @@ const ofRelief = 0.9
 // operating are the cases a sound line sees; a failed regulator or a vessel shut in and warmed is none of them.
 var operating = []string{"duty", "vapour-pressure", "pump-shut-in"}
 
-const minutesHeld = "raise it in steps, hold it 10 minutes, and go over every joint with leak fluid (practice, no source); "
+const minutesHeld = "Raise it in steps, hold it 10 minutes, and go over every joint with leak fluid (practice, no source); "
 
 func leakTest(r *resolve.Run, f *facts.Facts, shown Shown) LeakTest {
 	t := LeakTest{Run: r.Key, Fluid: testFluid(r)}
@@ -56,6 +56,7 @@ func leakTest(r *resolve.Run, f *facts.Facts, shown Shown) LeakTest {
 	}
 	t.kpa, t.most = want, low
 	t.Pressure = shown.Pressure(units.GaugePressure(want * 1000))
+	t.How += apart(r, want, shown)
 	t.Why += "; at most " + shown.Pressure(units.GaugePressure(low*1000)) + " (" + item + ")"
 	return t
 }

@@ -18,6 +18,7 @@ type List struct {
 	Line, Title, Sheet, Sum string // Sum is the SHA-256 of the sheet
 	AsOf                    string
 	Items                   []*Item
+	Groups                  []Group
 	Tests                   []LeakTest
 	Holds                   []Hold
 	Equipment               []Advice
@@ -38,19 +39,20 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 	}
 	l := &List{
 		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s,
-		Items: walk(line, f), Equipment: equipment(line),
+		Items: walk(line, f, cat), Equipment: equipment(line),
 	}
 	for _, r := range line.Runs {
 		l.Tests = append(l.Tests, leakTest(r, f, shown))
 	}
 	l.Holds = holds(line, f)
+	l.Groups = group(l.Items)
 	return l, nil
 }
 
 func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	out := []Hold{
 		{"data-sheets", "The safety data sheets of every fluid are at hand and were read; protective equipment is worn."},
-		{"items", "Every item of this list was looked at, and nothing is rejected. No connection is made before."},
+		{"items", "Every part, face and seal of this list was looked at, and nothing is rejected. No connection is made before."},
 	}
 	if f.Line.Flammable {
 		out = append(out, Hold{"bonding", "Bonding is connected and measured: at most 10 ohm over metal all the way (practice, no source)."})
@@ -61,5 +63,5 @@ func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	if f.Line.RemoteStop.V || f.Line.AutomaticStop.V {
 		out = append(out, Hold{"stop", "The stop of the sheet was tried today, and the flow can be ended with it."})
 	}
-	return append(out, Hold{"leak-test", "Every leak test below is passed. No product enters the line before."})
+	return append(out, Hold{"leak-test", "Every leak test of this list is passed. No product enters the line before."})
 }

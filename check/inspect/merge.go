@@ -76,11 +76,17 @@ func keys(i *Item) string {
 	return strings.Join(out, ", ")
 }
 
+// vague are words that people write where nothing is wrong, or where something is.
+var vague = []string{"ok", "o.k.", "okay", "yes", "no", "good", "fine", "sound", "checked", "done", "n/a", "-", "x"}
+
 // read files one reading: in the sheet, or here when the sheet has no place for it.
 func (f *Filled) read(i *Item, x Field, r Reading) error {
 	switch {
 	case x.Key == "damage":
-		if r.Text != "none" {
+		if slices.Contains(vague, strings.ToLower(r.Text)) {
+			return fmt.Errorf("%q can mean either: write none, or what is wrong", r.Text)
+		}
+		if !strings.EqualFold(r.Text, "none") {
 			f.reject(i.ID, "damage found: "+r.Text, "Take it out of use and mark it so; repair or replace it, and look again.", i.Reject[0].Source)
 		}
 		return nil
@@ -117,7 +123,7 @@ func (f *Filled) dated(i *Item, key string) {
 func (f *Filled) graded(i *Item) {
 	most, ok := mostOhm[i.part.Grade.V]
 	if ok && i.part.Resistance.V > most && !i.fuel {
-		f.reject(i.ID, fmt.Sprintf("grade %s measures %s from end to end; at most %s is allowed", i.part.Grade.V, i.part.Resistance.V, most), "Take the hose out of use, repair or replace it, and measure it again.", grades)
+		f.reject(i.ID, fmt.Sprintf("grade %s measures %s from end to end; at most %s is allowed", i.part.Grade.V, ohms(i.part.Resistance.V), ohms(most)), "Take the hose out of use, repair or replace it, and measure it again.", grades)
 	}
 }
 

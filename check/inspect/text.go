@@ -17,6 +17,12 @@ func (l *List) Text(o report.Options) string {
 	for _, a := range l.Equipment {
 		r.Para("- ", a.Text+" ("+a.Why+")")
 	}
+	r.Section("Take out of use", "and mark so what shows any of this. What holds for one item alone stands there.")
+	for _, g := range l.Groups {
+		for _, x := range g.Reject {
+			r.Para("- ", g.Name+": "+x.Text+". "+x.Source)
+		}
+	}
 	r.Section("Items", fmt.Sprintf("%d. [ ] is to be filled in.", len(l.Items)))
 	for n, i := range l.Items {
 		i.text(r, n+1)
@@ -54,7 +60,7 @@ func (i *Item) text(r *report.Paper, n int) {
 		}
 		r.Para("    [ ] "+f.Key+": ", says)
 	}
-	for _, x := range i.Reject {
+	for _, x := range i.Own {
 		r.Para("    reject if ", x.Text+". "+x.Source)
 	}
 }

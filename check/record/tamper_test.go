@@ -108,3 +108,29 @@ func TestAppendToBroken(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, text, after)
 }
+
+// TestEachCut cuts the record off at each byte. Within a line it shows by itself, between lines against the head alone.
+func TestEachCut(t *testing.T) {
+	path, text := filled(t, 3)
+	head := proof(t, path).Head
+	path = written(t, nil)
+	for at := range text {
+		require.NoError(t, os.WriteFile(path, text[:at], 0o644))
+		between := at == 0 || text[at-1] == '\n'
+		require.Equal(t, between, proof(t, path).Clean(), "cut at %d", at)
+		require.False(t, proof(t, path, head).Clean(), "cut at %d", at)
+	}
+}
+
+// TestPutAtTheEnd: what no Append wrote shows, even a line that would follow from itself.
+func TestPutAtTheEnd(t *testing.T) {
+	_, text := filled(t, 3)
+	lines := bytes.SplitAfter(text, []byte("\n"))
+	for name, more := range map[string]string{
+		"line feed": "\n", "space": " ", "NUL": "\x00", "return": "\r\n", "object": "{}\n", "last line again": string(lines[2]), "first line again": string(lines[0]),
+	} {
+		require.False(t, proof(t, written(t, append(bytes.Clone(text), more...))).Clean(), name)
+	}
+	require.False(t, proof(t, written(t, append([]byte("\xef\xbb\xbf"), text...))).Clean(), "byte order mark")
+	require.False(t, proof(t, written(t, bytes.ReplaceAll(text, []byte("\n"), []byte("\r\n")))).Clean(), "line ends")
+}

@@ -45,5 +45,6 @@ func TestDerivedShipped(t *testing.T) {
 		out, err := m.Play(s.Steps)
 		require.NoError(t, err, path)
 		require.Empty(t, out.Faults, path)
+		require.Empty(t, out.Open, path)
 	}
 }

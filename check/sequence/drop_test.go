@@ -15,7 +15,9 @@ import (
 func TestDropped(t *testing.T) {
 	needed := map[string][]string{
 		"pump":   {"connect", "open", "transfer", "stop", "close", "drain"},
-		"pad":    {"bond", "connect", "open", "transfer", "close", "drain"},
+		"pad":    {"bond", "connect", "open", "set", "transfer", "close", "drain"},
+		"flush":  {"connect", "open", "transfer", "stop", "close", "drain", "flush"},
+		"closed": {"connect", "open", "set", "transfer", "close", "drain"},
 		"oxygen": {"connect"},
 	}
 	for line, words := range needed {
@@ -40,7 +42,7 @@ func TestDropped(t *testing.T) {
 
 // TestBackwards: nothing that is played backwards is silent.
 func TestBackwards(t *testing.T) {
-	for _, line := range []string{"pump", "pad", "oxygen"} {
+	for _, line := range []string{"pump", "pad", "oxygen", "flush", "closed"} {
 		path := "../../testdata/sequences/" + line + "/line.yaml"
 		steps := model(t, path).Derive().Steps
 		slices.Reverse(steps)

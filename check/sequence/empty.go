@@ -18,7 +18,7 @@ func (p *play) join(s Step) error {
 	}
 	r.hoses[s.Item] = s.Do == "connect"
 	if c := r.cells[i]; s.Do == "disconnect" {
-		c.liquid, c.kpa = false, 0
+		c.liquid, c.holds, c.kpa = false, "", 0
 	}
 	p.settle()
 	p.look()
@@ -59,6 +59,9 @@ func (p *play) parting(r *run, i int, hose string) {
 			p.fault(OpenEnd, hose, d.id+", between "+hose+" and the destination, is still open")
 		}
 	}
+	if r.unflushed(c) {
+		p.fault(NotFlushed, hose, hose+" is taken off with "+p.fluidName(c.wet)+" on its walls; the sheet has it flushed with "+r.flushes[0].Cat.Name)
+	}
 	for _, x := range r.cells[from : to+1] {
 		if x.liquid {
 			p.fault(WithLiquid, hose, hose+" has not been drained")
@@ -82,7 +85,9 @@ func (p *play) empty(s Step) error {
 		p.fault(VentedLive, s.Item, s.Item+" is still open to its source")
 	}
 	for _, c := range r.cells[from : to+1] {
-		c.kpa, c.liquid = 0, c.liquid && s.Do == "vent" && !liquefied(r.r)
+		if c.kpa, c.liquid = 0, c.liquid && s.Do == "vent" && !liquefied(r.r); !c.liquid {
+			c.holds = ""
+		}
 	}
 	if target && r.to != nil && s.Do == "vent" {
 		p.ventVessel(r.to)

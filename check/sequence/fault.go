@@ -28,6 +28,16 @@ const (
 	OpenEnd          = "disconnecting with the destination open"
 	NoWay            = "transfer without an open way"
 	ConnectedUnbound = "connected before bonded"
+	Vacuum           = "vacuum in a closed source"
+	RunDry           = "source emptied"
+	RegulatorLeft    = "regulator left set"
+	NotFlushed       = "left without flushing"
+	FlushLeft        = "flush left in the line"
+	FlushIntoSource  = "flushed with the source open"
+	FlushAstray      = "flush let into the destination"
+	FlushedProduct   = "product flushed into the drain"
+	FlushShort       = "flush too small"
+	FlushReacts      = "flush reacts"
 )
 
 const practice = "practice, no source"
@@ -49,6 +59,16 @@ var remedy = map[string][2]string{
 	SourceLeft:       {"Close the valve of the source.", practice},
 	OpenEnd:          {"Close the valve at the destination before the hose comes off: what stands behind it can run back.", practice},
 	NoWay:            {"Open every valve between source and destination first, and give the source the pressure to move the liquid.", practice},
+	Vacuum:           {"Keep the vent open, or a gas following at its set pressure, for as long as liquid is taken out; state in the sheet which.", "API Std 2000 names emptying a tank as a cause of vacuum (recalled); else " + practice},
+	RunDry:           {"Transfer less than the source holds, and stop before its outlet is bare.", practice},
+	RegulatorLeft:    {"Back the regulator off once its source is closed and the line is vented: the next opening then comes in slowly.", practice},
+	NotFlushed:       {"Flush the stretch as the sheet says, let it run empty, then take the hose off.", practice},
+	FlushLeft:        {"Let the flush run out before product comes in.", practice},
+	FlushIntoSource:  {"Close the source, and drain the stretch, before the flush goes in.", practice},
+	FlushAstray:      {"Close the valve at the destination first, or write no drain and count the flush into its level.", practice},
+	FlushedProduct:   {"Drain the product into the destination before the flush goes in.", practice},
+	FlushShort:       {"Use at least the volume of the stretch; three times that is usual.", practice},
+	FlushReacts:      {"Take a flush that reacts with neither; after a reacting one, blow the stretch dry before product comes. Blowing out leaves a film of product. Ask the safety data sheets of both.", "CSB case study, mixed chemicals at a Kansas plant in 2016 (published); 46 CFR part 150, compatibility of cargoes (recalled)"},
 	ConnectedUnbound: {"Bond the receiving vessel first, then the source, then connect.", "49 CFR 177.837(b) (published)"},
 }
 

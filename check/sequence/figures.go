@@ -1,9 +1,9 @@
 package sequence
 
 import (
+	"cmp"
 	"fmt"
 
-	"lineworthy/check/facts"
 	"lineworthy/check/units"
 )
 
@@ -14,50 +14,41 @@ type Figure struct {
 	Says string `json:"says"`
 }
 
-const unknownTime = "not known: the sheet states no flow or no quantity"
-
-// Figures are quantity, time, gas and levels of every run that moves liquid, as they stand before it is played.
+// Figures are set pressures, quantity and levels of every run, as they stand before it is played.
 func (m *Model) Figures() []Figure {
 	out := []Figure{}
 	for _, r := range m.runs {
+		add := func(what, says string) { out = append(out, Figure{r.key, what, says}) }
+		m.pressuresOf(r, add)
 		if !r.liquid {
 			continue
 		}
-		add := func(what, says string) { out = append(out, Figure{r.key, what, says}) }
 		if r.quantityM3 > 0 {
 			add("quantity", litres(r.quantityM3))
 		} else {
-			add("quantity", "not stated in the sheet")
+			add("quantity", "not known: runs."+r.key+".quantity is not stated in the sheet")
 		}
-		f := m.flow(r.key)
-		add("expected time", minutes(f))
 		m.levels(r, add)
-		m.gas(r, f, add)
 	}
 	return out
 }
 
-func litres(m3 float64) string { return units.Volume(m3).Format("L") }
-
-func (m *Model) flow(key string) facts.Flow {
-	for _, f := range m.f.Flows {
-		if f.ID == key {
-			return f
+func (m *Model) pressuresOf(r *run, add func(what, says string)) {
+	for _, p := range r.r.Parts {
+		switch {
+		case p.Sheet.Kind.V == "regulator":
+			add("set pressure", p.ID+" at "+cmp.Or(m.setting(r, p.ID), "a pressure that is not stated in the sheet"))
+		case p.Sheet.Shutoff.Set:
+			add("pump", p.ID+": "+p.Sheet.Shutoff.Text+" against a closed outlet, at most")
 		}
 	}
-	return facts.Flow{}
 }
 
-func minutes(f facts.Flow) string {
-	if !f.Minutes.Known {
-		return unknownTime
-	}
-	return fmt.Sprintf("about %d min at the planned flow; stop and look if it takes much longer", f.Minutes.V)
-}
+func litres(m3 float64) string { return units.Volume(m3).Format("L") }
 
 func (m *Model) levels(r *run, add func(what, says string)) {
 	if r.to == nil || !r.to.levels {
-		add("stop level", "not known: volume and filling of the destination are not stated")
+		add("stop level", "not known: "+unknownLevel(r))
 		return
 	}
 	most := (r.to.allowed - r.to.filled) * r.to.volumeM3
@@ -75,25 +66,9 @@ func (m *Model) levels(r *run, add func(what, says string)) {
 	}
 }
 
-// atmosphereKPa is the standard one, for a volume of free gas.
-const atmosphereKPa = 101.325
-
-// gas is what takes the place of the liquid, as an ideal gas at the set pressure (computed).
-func (m *Model) gas(r *run, f facts.Flow, add func(what, says string)) {
-	for _, g := range m.runs {
-		if g.liquid || g.to == nil || g.to != r.source || r.quantityM3 == 0 {
-			continue
-		}
-		for _, d := range g.devices {
-			if d.kind != "regulator" {
-				continue
-			}
-			free := r.quantityM3 * (float64(d.sheetKPa) + atmosphereKPa) / atmosphereKPa
-			says := fmt.Sprintf("about %.2g m3 of free gas through %s takes the place of the liquid", free, d.id)
-			if f.CylindersPermille.Known {
-				says += fmt.Sprintf(", %.2f cylinders", float64(f.CylindersPermille.V)/1000)
-			}
-			add("gas", says)
-		}
+func unknownLevel(r *run) string {
+	if r.to == nil {
+		return "the run ends in no vessel of the sheet"
 	}
+	return "vessels." + r.to.id + r.to.missing() + " not stated in the sheet"
 }

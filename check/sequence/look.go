@@ -8,7 +8,9 @@ func (p *play) look() {
 		p.spills(r)
 		p.trapped(r)
 		p.dead(r)
-		if r.reachesTarget && r.to != nil && !r.to.open && r.to.kpa > r.deliveredKPa && !r.checked() {
+		p.stale(r)
+		unsure := r.source != nil && r.source.unsure
+		if !unsure && r.reachesTarget && r.to != nil && !r.to.open && r.to.kpa > r.deliveredKPa && !r.checked() {
 			p.fault(Backflow, r.key, fmt.Sprintf("%s holds %d kPa and only %d kPa comes from the source: it runs back", r.to.id, r.to.kpa, r.deliveredKPa))
 		}
 	}
@@ -88,19 +90,12 @@ func (p *play) dead(r *run) {
 	}
 }
 
-// end is what must not be left behind.
-func (p *play) end() {
-	for _, r := range p.runs {
-		if !r.moved && r.liquid {
-			p.out.Open = append(p.out.Open, "nothing is transferred through "+r.key+", so its level was not judged")
-		}
-		if len(r.devices) > 0 && r.devices[0].kind != "check-valve" && r.devices[0].passes() {
-			p.fault(SourceLeft, name(r, r.devices[0]), name(r, r.devices[0])+" is still open at the end")
-		}
-	}
-	for _, v := range p.line.Vessels {
-		if x := p.vessels[v.Key]; x.padded && x.kpa > x.own {
-			p.fault(PadLeft, x.id, fmt.Sprintf("%s is closed and still holds %d kPa of the gas pushed in", x.id, x.kpa))
+// stale finds product that came to what was left of a flush.
+func (p *play) stale(r *run) {
+	for i, c := range r.cells {
+		p.react(r, r.product, c.met)
+		if c.mixed {
+			p.fault(FlushLeft, r.key, "product comes into "+p.stretch(r, i)+", where the flush still stands")
 		}
 	}
 }

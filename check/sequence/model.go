@@ -8,27 +8,13 @@ import (
 	"lineworthy/check/units"
 )
 
-// vessel is a source or destination and what stands in it.
-type vessel struct {
-	id        string
-	open      bool // its vent is open: it never holds pressure
-	kpa       int64
-	own       int64 // pressure it has by itself; it cannot be vented below it
-	padded    bool  // a gas of this line was pushed in
-	volumeM3  float64
-	filled    float64
-	levels    bool // volume and filling are known
-	allowed   float64
-	flammable bool
-	bonded    bool
-}
-
 // device is what can part two cells: a valve, the valve of a source, a regulator, a check valve.
 type device struct {
 	id, kind string
 	open     bool
 	setKPa   int64 // of a regulator, as it is turned now
 	sheetKPa int64 // as the sheet sets it
+	stated   bool  // the sheet does
 }
 
 // cell is a stretch between two devices.
@@ -36,7 +22,12 @@ type cell struct {
 	parts    []*resolve.Part
 	kpa      int64
 	liquid   bool
-	live     bool // joined to the source now
+	holds    string // key of the fluid that stands in it; empty when it was never filled or has run empty
+	wet      string // key of the liquid that was in it last
+	blown    string // key of the gas it was blown out with since
+	met      string // key of the liquid that wetted it when product came
+	mixed    bool   // product came to what was left of a flush
+	live     bool   // joined to the source now
 	relieved bool
 }
 
@@ -56,6 +47,8 @@ type run struct {
 	pumps         map[string]bool  // running
 	shutoff       map[string]int64 // kPa a pump adds
 	quantityM3    float64
+	product       string           // key of the liquid or gas it is for
+	flushes       []*resolve.Fluid // what it is flushed with
 	moved         bool
 	deliveredKPa  int64
 	reachesTarget bool
@@ -90,59 +83,6 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts) (
 	}
 	m.settle()
 	return m, nil
-}
-
-// How full a vessel may get (practice, no source). A liquefied gas grows so much when it warms that it needs more room; the
-// filling density that the law gives for it comes first.
-const (
-	ullage    = 0.95
-	ullageGas = 0.80
-)
-
-func (m *Model) vessel(v *resolve.Vessel) *vessel {
-	s := v.Sheet
-	out := &vessel{id: v.Key, open: s.Vent.V == "open", allowed: ullage}
-	out.levels = s.Volume.Set && s.Filled.Set
-	for _, r := range m.line.Runs {
-		if r.Target == v && liquefied(r) {
-			out.allowed = ullageGas
-		}
-	}
-	out.volumeM3, out.filled = float64(s.Volume.V), float64(s.Filled.V)
-	if out.open {
-		return out
-	}
-	if s.Pressure.Set && !m.padded(v) { // else it is the pad's, which can be vented
-		out.own = kpa(s.Pressure.V.Gauge(m.line.Ambient))
-	}
-	out.own = max(out.own, m.vapour(v))
-	out.kpa = out.own
-	return out
-}
-
-// padded says whether a run of gas ends in the vessel.
-func (m *Model) padded(v *resolve.Vessel) bool {
-	for _, r := range m.line.Runs {
-		if r.Target == v && !carriesLiquid(r) {
-			return true
-		}
-	}
-	return false
-}
-
-// vapour is what a liquefied gas brings to a closed vessel, in kPa gauge.
-func (m *Model) vapour(v *resolve.Vessel) (most int64) {
-	for _, r := range m.line.Runs {
-		if r.Source != v && r.Target != v || !liquefied(r) {
-			continue
-		}
-		for _, c := range m.f.Cases {
-			if c.Run == r.Key && c.Case == "vapour-pressure" {
-				most = max(most, c.KPa.V)
-			}
-		}
-	}
-	return most
 }
 
 func liquefied(r *resolve.Run) bool {

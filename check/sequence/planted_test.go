@@ -15,7 +15,24 @@ import (
 var planted = map[string][]string{
 	"pump/blocked_in":          {sequence.BlockedIn},
 	"pump/pump_against_closed": {sequence.DeadPump},
-	"pump/overfill":            {sequence.Overfill},
+	"pump/overfill":            {sequence.Overfill, sequence.RunDry},
+	"pump/no_way":              {sequence.NoWay},
+	"flush/not_flushed":        {sequence.NotFlushed},
+	"flush/into_source":        {sequence.FlushIntoSource, sequence.NotFlushed},
+	"flush/astray":             {sequence.FlushAstray},
+	"flush/product_to_drain":   {sequence.BlockedIn, sequence.FlushedProduct},
+	"flush/too_small":          {sequence.FlushShort},
+	"flush/flush_left":         {sequence.FlushLeft},
+	"flush/no_way_out":         {sequence.NoWay},
+	"reacts/water_on_acid":     {sequence.FlushReacts},
+	"reacts/water_after_gas":   {sequence.FlushReacts},
+	"reacts/acid_on_water":     {sequence.FlushReacts},
+	"closed/no_gas":            {sequence.Vacuum},
+	"closed/gas_shut_early":    {sequence.Vacuum},
+	"closed/emptied":           {sequence.RunDry},
+	"pad/regulator_left":       {sequence.RegulatorLeft},
+	"pad/source_left":          {sequence.SourceLeft},
+	"pad/set_too_high":         {sequence.SetTooHigh},
 	"pump/reverse_start":       {sequence.ReverseOrder},
 	"pump/reverse_stop":        {sequence.ReverseOrder, sequence.BlockedIn},
 	"pump/not_connected":       {sequence.NotConnected},
@@ -30,7 +47,7 @@ var planted = map[string][]string{
 }
 
 func TestPlanted(t *testing.T) {
-	require.Len(t, planted, 14)
+	require.Len(t, planted, 31)
 	for name, want := range planted {
 		t.Run(name, func(t *testing.T) {
 			require.ElementsMatch(t, want, names(played(t, name)))

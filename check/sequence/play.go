@@ -4,14 +4,15 @@ import (
 	"fmt"
 	"slices"
 	"strings"
-
-	"lineworthy/check/units"
 )
 
 // Outcome is what playing a sequence came to.
 type Outcome struct {
-	Faults []Fault  `json:"faults"`
-	Open   []string `json:"open"` // what is not known, so that something could not be judged
+	Faults   []Fault   `json:"faults"`
+	Open     []string  `json:"open"`     // what is not known, so that something could not be judged
+	Efforts  []Effort  `json:"efforts"`  // time and gas of each step that moves or pushes something
+	Total    []Effort  `json:"total"`    // of the whole: the time first, then the gas of each run
+	Contents []Content `json:"contents"` // what stands in each stretch after each flush and at the end
 }
 
 type play struct {
@@ -23,10 +24,11 @@ type play struct {
 // Play plays the steps on the line, which it changes. The error lists every step that cannot be read: an item that is not
 // on the sheet, a word that is no action, a quantity without unit.
 func (m *Model) Play(steps []Step) (*Outcome, error) {
-	p := &play{Model: m, out: &Outcome{Faults: []Fault{}, Open: []string{}}}
+	p := &play{Model: m, out: &Outcome{[]Fault{}, []string{}, []Effort{}, []Effort{}, []Content{}}}
 	var bad []string
 	for i, s := range steps {
 		p.at = i + 1
+		before := p.pressures()
 		if err := p.step(s); err != nil {
 			where := fmt.Sprintf("step %d", p.at)
 			if s.line > 0 {
@@ -34,12 +36,14 @@ func (m *Model) Play(steps []Step) (*Outcome, error) {
 			}
 			bad = append(bad, where+": "+err.Error())
 		}
+		p.raised(before)
 	}
 	if len(bad) > 0 {
 		return nil, fmt.Errorf("%s", strings.Join(bad, "\n"))
 	}
 	p.at = len(steps) + 1
 	p.end()
+	p.total()
 	return p.out, nil
 }
 
@@ -57,10 +61,19 @@ func (p *play) step(s Step) error {
 		return p.pump(s)
 	case "transfer":
 		return p.transfer(s)
+	case "flush":
+		return p.rinse(s)
 	case "vent", "drain":
 		return p.empty(s)
 	}
 	return fmt.Errorf("do: %s is no action: use one of %s", s.Do, strings.Join(Actions(), ", "))
+}
+
+// open notes, once, what is not known.
+func (p *play) open(says string) {
+	if !slices.Contains(p.out.Open, says) {
+		p.out.Open = append(p.out.Open, says)
+	}
 }
 
 func (p *play) bond(s Step) error {
@@ -124,51 +137,4 @@ func (p *play) place(id string) (*run, int, bool) {
 		}
 	}
 	return nil, 0, false
-}
-
-func (p *play) transfer(s Step) error {
-	r := p.liquidRun(s)
-	if r == nil {
-		return fmt.Errorf("transfer: name the run that moves liquid under the key run")
-	}
-	q := r.quantityM3
-	if s.Quantity != "" {
-		v, err := units.ParseVolume(s.Quantity)
-		if err != nil {
-			return err
-		}
-		q = float64(v)
-	}
-	p.settle()
-	if r.moved = true; !r.reachesTarget || r.start() == 0 && r.deliveredKPa == 0 {
-		p.fault(NoWay, r.key, "nothing can flow through "+r.key+" as the valves, pumps and pressures stand")
-	}
-	p.fill(r, q)
-	return nil
-}
-
-func (p *play) liquidRun(s Step) (found *run) {
-	for _, r := range p.runs {
-		if r.liquid && (s.Run == "" || s.Run == r.key) {
-			if found != nil {
-				return nil
-			}
-			found = r
-		}
-	}
-	return found
-}
-
-func (p *play) fill(r *run, q float64) {
-	switch {
-	case q == 0:
-		p.out.Open = append(p.out.Open, "the quantity of "+r.key+": state it in the sheet or in the step, or the level reached is not known")
-	case r.to == nil || !r.to.levels:
-		p.out.Open = append(p.out.Open, "volume and filling of the destination of "+r.key+": whether it overfills is not known")
-	default:
-		r.to.filled += q / r.to.volumeM3
-		if r.to.filled > r.to.allowed+1e-9 {
-			p.fault(Overfill, r.to.id, fmt.Sprintf("%s would be %.0f %% full; %.0f %% is the most", r.to.id, 100*r.to.filled, 100*r.to.allowed))
-		}
-	}
 }

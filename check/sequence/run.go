@@ -25,6 +25,7 @@ func (m *Model) run(r *resolve.Run) *run {
 	} else if s.Supply.Set {
 		out.supplyKPa = kpa(s.Supply.V.Gauge(m.line.Ambient))
 	}
+	out.product, out.flushes = carried(r)
 	for _, f := range r.Fluids {
 		gas := isGas(f)
 		out.toxic = out.toxic || resolve.Yes(f.Cat.Hazards.Toxic)
@@ -35,6 +36,19 @@ func (m *Model) run(r *resolve.Run) *run {
 	}
 	m.cut(out)
 	return out
+}
+
+// carried parts what a run is for from what it is flushed with.
+func carried(r *resolve.Run) (product string, flushes []*resolve.Fluid) {
+	for _, f := range r.Fluids {
+		switch {
+		case f.Role == "flush":
+			flushes = append(flushes, f)
+		case product == "" && f.Role != "previous" && f.Role != "test":
+			product = f.Key
+		}
+	}
+	return product, flushes
 }
 
 func isGas(f *resolve.Fluid) bool {
@@ -60,7 +74,7 @@ func (m *Model) cut(out *run) {
 		case "valve":
 			add(&device{id: p.ID, kind: "valve"})
 		case "regulator":
-			add(&device{id: p.ID, kind: "regulator", open: true, sheetKPa: kpa(p.Sheet.Set.V.Gauge(m.line.Ambient))})
+			add(&device{id: p.ID, kind: "regulator", open: true, sheetKPa: kpa(p.Sheet.Set.V.Gauge(m.line.Ambient)), stated: p.Sheet.Set.Set})
 		case "check-valve":
 			add(&device{id: p.ID, kind: "check-valve", open: true})
 		default:

@@ -23,7 +23,7 @@ func (r *run) spread() {
 	for i, c := range r.cells {
 		p += r.pumped(c)
 		c.live, c.kpa = true, p
-		c.liquid = c.liquid || r.liquid && (r.source == nil || r.source.kpa+r.headKPa > 0 || p > 0)
+		r.reach(c, p)
 		if r.parted(c) != "" {
 			break
 		}
@@ -40,6 +40,18 @@ func (r *run) spread() {
 		}
 	}
 	r.relax()
+}
+
+// reach lets the liquid of the source into a cell that stands open to it. What is left of a flush there mixes with it.
+func (r *run) reach(c *cell, p int64) {
+	if !r.liquid || r.source != nil && r.start() <= 0 && p <= 0 {
+		return
+	}
+	c.mixed = c.mixed || c.liquid && c.holds != r.product && c.holds != ""
+	if c.wet != r.product {
+		c.met = c.wet
+	}
+	c.liquid, c.holds, c.wet, c.blown = true, r.product, r.product, ""
 }
 
 func (r *run) pumped(c *cell) (sum int64) {

@@ -14,8 +14,10 @@ type Step struct {
 	Do       string `yaml:"do" json:"do"`                                 // one of Actions
 	Run      string `yaml:"run,omitempty" json:"run,omitempty"`           // wanted for the item source
 	Item     string `yaml:"item,omitempty" json:"item,omitempty"`         // part id, vessel, or source
-	Pressure string `yaml:"pressure,omitempty" json:"pressure,omitempty"` // of set, e.g. 2 bar(g); none backs a regulator off
-	Quantity string `yaml:"quantity,omitempty" json:"quantity,omitempty"` // of transfer, e.g. 900 L
+	Pressure string `yaml:"pressure,omitempty" json:"pressure,omitempty"` // of set, e.g. 2 bar(g); none backs off, nothing is that of the sheet
+	Quantity string `yaml:"quantity,omitempty" json:"quantity,omitempty"` // of transfer and flush, e.g. 900 L
+	Fluid    string `yaml:"fluid,omitempty" json:"fluid,omitempty"`       // of flush: its name under fluids; may be left away when there is one
+	To       string `yaml:"to,omitempty" json:"to,omitempty"`             // of flush: drain when it leaves the line before the destination
 	Slowly   bool   `yaml:"slowly,omitempty" json:"slowly,omitempty"`     // of open: over seconds, not with a jerk
 	Text     string `yaml:"text,omitempty" json:"text,omitempty"`         // for the reader; judged by nobody
 
@@ -30,7 +32,7 @@ type Sequence struct {
 
 // Actions are the words of do, with what each wants as item.
 func Actions() []string {
-	return []string{"check", "bond", "connect", "open", "close", "set", "start", "stop", "transfer", "drain", "vent", "disconnect"}
+	return []string{"check", "bond", "connect", "open", "close", "set", "start", "stop", "transfer", "drain", "flush", "vent", "disconnect"}
 }
 
 // UnmarshalYAML keeps the line of the file, so that a message can name it.
@@ -41,9 +43,9 @@ func (s *Step) UnmarshalYAML(n *yaml.Node) error {
 	}
 	for i := 0; i < len(n.Content); i += 2 {
 		switch k := n.Content[i]; k.Value {
-		case "do", "run", "item", "pressure", "quantity", "slowly", "text":
+		case "do", "run", "item", "pressure", "quantity", "fluid", "to", "slowly", "text":
 		default:
-			return fmt.Errorf("line %d: a step has no %q: use do, run, item, pressure, quantity, slowly, text", k.Line, k.Value)
+			return fmt.Errorf("line %d: a step has no %q: use do, run, item, pressure, quantity, fluid, to, slowly, text", k.Line, k.Value)
 		}
 	}
 	err := n.Decode((*plain)(s))

@@ -1,10 +1,6 @@
 package sequence
 
-import (
-	"fmt"
-
-	"lineworthy/check/units"
-)
+import "fmt"
 
 // turn opens, closes or sets one device and looks at what that does.
 func (p *play) turn(s Step) error {
@@ -27,27 +23,11 @@ func (p *play) turn(s Step) error {
 		d.open = false
 		p.settle()
 	default:
-		if err := p.set(s, d); err != nil {
+		if err := p.set(s, r, d); err != nil {
 			return err
 		}
 	}
 	p.look()
-	return nil
-}
-
-func (p *play) set(s Step, d *device) error {
-	d.setKPa = 0
-	if s.Pressure != "none" {
-		v, _, err := units.ParseGauge(s.Pressure)
-		if err != nil {
-			return fmt.Errorf("set %s: %w (none backs it off)", s.Item, err)
-		}
-		d.setKPa = kpa(v)
-	}
-	if d.setKPa > d.sheetKPa {
-		p.fault(SetTooHigh, d.id, fmt.Sprintf("%s is set to %d kPa; the sheet was judged with %d kPa", d.id, d.setKPa, d.sheetKPa))
-	}
-	p.settle()
 	return nil
 }
 

@@ -5,7 +5,7 @@ import "strings"
 // words says a step as one would call it out. Names of parts are added by the caller, who has the sheet.
 var words = map[string]string{
 	"check": "Check:", "bond": "Bond", "connect": "Connect", "open": "Open", "close": "Close", "set": "Set", "start": "Start",
-	"stop": "Stop", "transfer": "Transfer", "drain": "Drain", "vent": "Vent", "disconnect": "Disconnect",
+	"stop": "Stop", "transfer": "Transfer", "drain": "Drain", "flush": "Flush", "vent": "Vent", "disconnect": "Disconnect",
 }
 
 // Says is the step in plain words.
@@ -16,10 +16,16 @@ func (m *Model) Says(s Step) string {
 	case "check":
 		return words[s.Do] + " " + s.Text
 	case "set":
-		text += " to " + s.Pressure
-		if s.Pressure == "none" {
+		switch s.Pressure {
+		case "none":
 			text = "Back off " + item
+		case "":
+			text += " to the pressure of the sheet"
+		default:
+			text += " to " + s.Pressure
 		}
+	case "flush":
+		text += m.flushing(s)
 	case "transfer":
 		text = "Transfer " + strings.TrimSpace(s.Quantity+" through "+m.through(s))
 	}
@@ -37,6 +43,28 @@ func (m *Model) through(s Step) string {
 		return r.key
 	}
 	return "the line"
+}
+
+// flushing says with how much of what, and where it goes.
+func (m *Model) flushing(s Step) string {
+	r, _, ok := (&play{Model: m}).place(s.Item)
+	if !ok {
+		return ""
+	}
+	with, into := "the flush", "the destination"
+	if f, err := r.flushWith(s.Fluid); err == nil {
+		with = f.Cat.Name
+	}
+	if s.Quantity != "" {
+		with = s.Quantity + " of " + with
+	}
+	if r.to != nil {
+		into = r.to.id
+	}
+	if s.To == toDrain {
+		into = "a closed drain or container, not into " + into
+	}
+	return " with " + with + ", into " + into
 }
 
 // called is the item with its kind and its name on the sheet.

@@ -4,7 +4,6 @@ import (
 	"errors"
 	"fmt"
 	"io/fs"
-	"os"
 
 	"github.com/spf13/cobra"
 
@@ -37,16 +36,13 @@ func newNew(s streams) *cobra.Command {
 
 // writeNew never overwrites: a sheet somebody filled in is worth more than a template.
 func writeNew(s streams, path string, text []byte) error {
-	file, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, 0o644)
+	err := create(path, text, 0o644)
 	if errors.Is(err, fs.ErrExist) {
 		return usage(fmt.Errorf("%s is there already and is left as it is: name another file", path))
 	}
 	if err != nil {
 		return usage(err)
 	}
-	if _, err := file.Write(text); err != nil {
-		return errors.Join(err, file.Close())
-	}
 	fmt.Fprintf(s.err, "wrote %s\n", path)
-	return file.Close()
+	return nil
 }

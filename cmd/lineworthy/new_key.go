@@ -38,13 +38,14 @@ func makeKey(s streams, path string) error {
 		return usage(err)
 	}
 	if err := create(open, public, 0o644); err != nil {
-		return usage(err)
+		return usage(errors.Join(err, os.Remove(path))) // half a pair would bar the next try
 	}
 	fmt.Fprintf(s.err, "wrote %s, to be kept secret, and %s\n", path, open)
 	return nil
 }
 
-// create makes a file that is not there yet and waits until it is on the disk.
+// create makes a file that is not there yet and waits until it is on the disk. With an error there is none, or the one
+// that was there before.
 func create(path string, text []byte, mode fs.FileMode) error {
 	file, err := os.OpenFile(path, os.O_WRONLY|os.O_CREATE|os.O_EXCL, mode)
 	if err != nil {
@@ -53,5 +54,8 @@ func create(path string, text []byte, mode fs.FileMode) error {
 	if _, err = file.Write(text); err == nil {
 		err = file.Sync()
 	}
-	return errors.Join(err, file.Close())
+	if err = errors.Join(err, file.Close()); err != nil {
+		return errors.Join(fmt.Errorf("%s was not written: %w", path, err), os.Remove(path))
+	}
+	return nil
 }

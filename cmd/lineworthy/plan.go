@@ -26,11 +26,17 @@ func newPlan(s streams) *cobra.Command {
 		Use:   "plan SHEET",
 		Short: "Derive the operating sequence of a line, or check one that was written",
 		Long: `Derive from the sheet what to open and close in which order, set pressures, quantities, expected time and
-the shutdown, and play it step by step. With --check a sequence that a person wrote is played instead.
+gas, the flush and the shutdown, and play it step by step. With --check a sequence that a person wrote is played instead.
 
-The play finds liquid blocked in without relief, disconnecting under pressure or with liquid inside, backflow, oxygen
-opened quickly into a dead end, overfilling, a pad left on a closed vessel, reverse order, and more. It is a simple
-play: it knows which stretch is joined to which and what pressure can stand there; it knows nothing of time.
+The play finds liquid blocked in without relief, disconnecting under pressure, with liquid inside or without the flush,
+backflow, oxygen opened quickly into a dead end, overfilling, a vacuum drawn in a closed vessel, a pad or a regulator left
+on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
+joined to which and what pressure can stand there; times follow from the planned flow alone.
+
+A step is written {do: open, item: V1}. do is one of check, bond, connect, open, close, set, start, stop, transfer, drain,
+flush, vent, disconnect; further keys are run, pressure, quantity, fluid, to, slowly and text. A vessel's own valve that the
+sheet does not show is the item source. set without a pressure is that of the sheet, and none backs off. flush goes into
+the destination, or with to: drain into a drain before it.
 
 A sequence says nothing about whether the line is fit: see lineworthy check.
 

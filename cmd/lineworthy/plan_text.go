@@ -1,6 +1,7 @@
 package main
 
 import (
+	"cmp"
 	"fmt"
 	"io"
 
@@ -58,11 +59,15 @@ func planText(p *planned, o report.Options) string {
 	for _, x := range p.Figures {
 		rows = append(rows, []string{x.Run, x.What, x.Says})
 	}
+	for _, x := range p.Total {
+		rows = append(rows, []string{cmp.Or(x.Run, "whole"), totalOf(x), x.Says})
+	}
 	r.Table([]string{"Run", "What", "Planned"}, rows)
 	planSteps(r, p)
 	planFaults(r, p)
+	planContents(r, p)
 	r.Section("Caution", "follow the site's own procedure and permits where they ask for more.")
-	r.Bullets(append(report.StandingCautions(), "The play knows nothing of time, of flow losses or of gas that lingers. A gauge at zero can be a blocked gauge: open the last connection as if it were under pressure."))
+	r.Bullets(append(report.StandingCautions(), "The times follow from the planned flow alone. The play knows nothing of flow losses or of gas that lingers. A gauge at zero can be a blocked gauge: open the last connection as if it were under pressure."))
 	return r.String()
 }
 
@@ -70,12 +75,41 @@ func planSteps(r *report.Paper, p *planned) {
 	r.Section("Steps", fmt.Sprintf("%d, in this order. Stop at any step that does not go as it says.", len(p.Says)))
 	for i, says := range p.Says {
 		r.Para(fmt.Sprintf("%3d. ", i+1), says)
+		for _, x := range p.Efforts {
+			if x.Step == i+1 {
+				r.Para("     > ", x.Says)
+			}
+		}
 		for _, x := range p.Faults {
 			if x.Step == i+1 {
 				r.Para("     ! ", x.Name+": "+x.Says)
 			}
 		}
 	}
+}
+
+func totalOf(e sequence.Effort) string {
+	if e.GasL != nil {
+		return "gas in all"
+	}
+	return "time in all"
+}
+
+// planContents shows what stands where after each flush and at the end.
+func planContents(r *report.Paper, p *planned) {
+	if len(p.Contents) == 0 {
+		return
+	}
+	r.Section("What stands in the line", "by the play.")
+	var rows [][]string
+	for _, c := range p.Contents {
+		after := fmt.Sprintf("step %d", c.Step)
+		if c.Step > len(p.Steps) {
+			after = "the end"
+		}
+		rows = append(rows, []string{after, c.From + " to " + c.To, c.Says})
+	}
+	r.Table([]string{"After", "Stretch", "Holds"}, rows)
 }
 
 func planFaults(r *report.Paper, p *planned) {

@@ -18,10 +18,11 @@ func newRegisterVerify(s streams) *cobra.Command {
 		Use:   "verify FILE",
 		Short: "Prove that no line of a record was changed, taken out, put in or moved",
 		Long: `Prove the chain of a record: each line bears its own sum and that of the line before it. The head printed is the
-sum of the last line. Note it elsewhere: with --head it shows later that no lines were cut off the end since.
+sum of the last line; inspect --store and sign --append-to print it too. Note it elsewhere: with --head it shows later that
+no lines were cut off the end since. Without --head that does not show, for the lines left are a sound chain.
 
 Exit codes: 0 proven; 3 broken, or a head given is not in it; 4 the last line is not complete; 2 bad input.`,
-		Example: "  lineworthy register verify approvals.jsonl",
+		Example: "  lineworthy register verify approvals.jsonl\n  lineworthy register verify approvals.jsonl --head 3f0c...91ab   # all 64 digits of a sum noted earlier",
 		Args:    cobra.ExactArgs(1),
 		RunE:    func(_ *cobra.Command, args []string) error { return runRegisterVerify(s, args[0], format, heads) },
 	}

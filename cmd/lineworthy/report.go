@@ -4,6 +4,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"io/fs"
 	"os"
 	"path/filepath"
 	"strings"
@@ -101,14 +102,22 @@ func toFile(path string, write func(io.Writer) error) (err error) {
 	if err != nil {
 		return usage(fmt.Errorf("%s cannot be written: %w", path, err))
 	}
-	defer func() {
-		if err != nil {
-			_ = os.Remove(f.Name())
-		}
-	}()
 	err = errors.Join(write(f), f.Chmod(0o644), f.Close())
-	if err != nil {
-		return err
+	if err == nil {
+		err = os.Rename(f.Name(), path)
 	}
-	return os.Rename(f.Name(), path)
+	if err != nil {
+		_ = os.Remove(f.Name())
+	}
+	return diskFault(path, err)
+}
+
+// diskFault tells a fault of the disk, which the user can mend, from one of the tool. Nothing was written then.
+func diskFault(path string, err error) error {
+	var disk *fs.PathError
+	var link *os.LinkError
+	if errors.As(err, &disk) || errors.As(err, &link) {
+		return usage(fmt.Errorf("%s was not written: %w", path, err))
+	}
+	return err
 }

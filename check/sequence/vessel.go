@@ -1,0 +1,88 @@
+package sequence
+
+import "lineworthy/check/resolve"
+
+// vessel is a source or destination and what stands in it.
+type vessel struct {
+	id        string
+	open      bool // its vent is open: it never holds pressure
+	kpa       int64
+	own       int64 // pressure it has by itself; it cannot be vented below it
+	padded    bool  // a gas of this line was pushed in
+	volumeM3  float64
+	filled    float64
+	levels    bool // volume and filling are known
+	said      bool // the filling is
+	allowed   float64
+	flammable bool
+	bonded    bool
+	unsure    bool // gas comes at a pressure that nobody stated
+	unvented  bool // the sheet does not say whether its vent is open
+	boils     bool // a liquefied gas, which keeps up its own pressure
+}
+
+// How full a vessel may get (practice, no source). A liquefied gas grows so much when it warms that it needs more room; the
+// filling density that the law gives for it comes first.
+const (
+	ullage    = 0.95
+	ullageGas = 0.80
+)
+
+func (m *Model) vessel(v *resolve.Vessel) *vessel {
+	s := v.Sheet
+	out := &vessel{id: v.Key, open: s.Vent.V == "open", unvented: !s.Vent.Set, allowed: ullage}
+	out.said = s.Filled.Set
+	out.levels = s.Volume.Set && s.Filled.Set && s.Volume.V > 0
+	for _, r := range m.line.Runs {
+		out.boils = out.boils || (r.Source == v || r.Target == v) && liquefied(r)
+		if r.Target == v && liquefied(r) {
+			out.allowed = ullageGas
+		}
+	}
+	out.volumeM3, out.filled = float64(s.Volume.V), float64(s.Filled.V)
+	if out.open {
+		return out
+	}
+	if s.Pressure.Set && !m.padded(v) { // else it is the pad's, which can be vented
+		out.own = kpa(s.Pressure.V.Gauge(m.line.Ambient))
+	}
+	out.own = max(out.own, m.vapour(v))
+	out.kpa = out.own
+	return out
+}
+
+// padded says whether a run of gas ends in the vessel.
+func (m *Model) padded(v *resolve.Vessel) bool {
+	for _, r := range m.line.Runs {
+		if r.Target == v && !carriesLiquid(r) {
+			return true
+		}
+	}
+	return false
+}
+
+// vapour is what a liquefied gas brings to a closed vessel, in kPa gauge.
+func (m *Model) vapour(v *resolve.Vessel) (most int64) {
+	for _, r := range m.line.Runs {
+		if r.Source != v && r.Target != v || !liquefied(r) {
+			continue
+		}
+		for _, c := range m.f.Cases {
+			if c.Run == r.Key && c.Case == "vapour-pressure" {
+				most = max(most, c.KPa.V)
+			}
+		}
+	}
+	return most
+}
+
+// missing is the key, or the keys, that the sheet lacks for the level.
+func (v *vessel) missing() string {
+	switch {
+	case v.volumeM3 == 0 && !v.said:
+		return ".volume and vessels." + v.id + ".filled"
+	case v.volumeM3 == 0:
+		return ".volume"
+	}
+	return ".filled"
+}
