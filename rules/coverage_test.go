@@ -30,7 +30,7 @@ var lists = []struct {
 	{"C", "Standards with legal weight", 7},
 	{"F", "Filling", 10},
 	{"D", "Dates", 9},
-	{"S", "Pressure tests and steaming out", 9},
+	{"S", "Pressure tests and steaming out", 10},
 }
 
 // TestEveryParagraphIsListed: no row is missing, and each says what became of it.

@@ -34,6 +34,31 @@ func TestSteamOutBySupply(t *testing.T) {
 	assert.Equal(t, facts.Know(300), k.KPa)
 }
 
+// Steam that is blown into a closed vessel stands in it, as far as its relief device lets it.
+func TestSteamInTheVessel(t *testing.T) {
+	said := ", vapour_pressure: 3 bar(g), temperature: {highest: 144 °C}"
+	id := "tank vessel in steam-out of liquid"
+	assert.NotContains(t, capacityIDs(build(t, steamed(said)...)), id, "open to the air")
+	f := build(t, steamed(said, closed...)...)
+	assert.Equal(t, facts.Know(300), capacity(t, f, id).DemandKPa)
+	assert.False(t, find(t, f.Limits, "tank vessel", func(l facts.Limit) string { return l.ID }).HighestCK.Known, "the plate is asked for")
+	relieved := []string{closed[0], "    relief: {set: 0.5 bar(g)}\n" + closed[1]}
+	assert.Equal(t, facts.Know(55), capacity(t, build(t, steamed(said, relieved...)...), id).DemandKPa)
+}
+
+// Steam that is the product, or has no product beside it, is what the run is used for: its heat is that of use.
+func TestSteamInUseIsNotCleaning(t *testing.T) {
+	for _, edit := range [][2]string{{"role: flush", "role: product"}, {"carries: [product, pad, cleaner]", "carries: [pad, cleaner]"}} {
+		edits := append(steamed(", temperature: {highest: 144 °C}"), edit[0], edit[1])
+		f := build(t, edits...)
+		assert.False(t, f.Steams[0].Cleaning, edit[1])
+		assert.Equal(t, facts.Know(41715), capacity(t, f, "H1 inlet").TempCK, edit[1])
+		for _, id := range capacityIDs(f) {
+			assert.NotContains(t, id, "steam-out", edit[1])
+		}
+	}
+}
+
 func TestSteamOutByHeat(t *testing.T) {
 	s := build(t, steamed(", temperature: {highest: 144 °C}")...).Steams[0]
 	assert.InDelta(t, 303, float64(s.KPa.V), 3)

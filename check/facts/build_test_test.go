@@ -126,6 +126,16 @@ func TestFactsOfTheTest(t *testing.T) {
 	assert.False(t, none.PlaceCK.Known)
 }
 
+// Water shut in at 9 bar(g) and 5 °C, and warmed to the 40 °C of the shaded place: some hundred bar (vectors V3.1 to V3.10).
+func TestTheTestLiquidWarms(t *testing.T) {
+	x := theTest(t, tested("fluid: probe, pressure: 9 bar(g), "+both))
+	assert.Greater(t, x.WarmedKPa.V, int64(5000))
+	assert.False(t, theTest(t, tested("fluid: probe, pressure: 9 bar(g), relief: 9 bar(g), "+both)).WarmedKPa.Known, "a relief device lets it out")
+	assert.False(t, theTest(t, tested("fluid: gas, pressure: 9 bar(g), "+both)).WarmedKPa.Known)
+	f := build(t, tested("fluid: probe, pressure: 9 bar(g), "+both, "probe: {fluid: water, role: test, temperature: {lowest: 5 °C, highest: 25 °C}}", "probe: {fluid: mineral oil, role: test}")...)
+	assert.NotEmpty(t, why(f, "liquid", "tests.warmed_kpa"))
+}
+
 // What a line is tested with meets its materials and its fluids, until it is dried.
 func TestTheTestLiquidMeetsTheLine(t *testing.T) {
 	f := build(t, tested("fluid: probe, pressure: 9 bar(g), "+both)...)

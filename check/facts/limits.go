@@ -19,6 +19,7 @@ func (b *builder) limits() {
 		for _, j := range r.Joints {
 			b.jointLimits(j)
 		}
+		b.steamLimits(r)
 	}
 }
 

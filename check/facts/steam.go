@@ -12,7 +12,7 @@ import (
 type Steam struct {
 	ID          string `json:"id"` // run and fluid
 	Run         string `json:"run"`
-	Cleaning    bool   `json:"cleaning"` // the run carries other fluids too: it is steamed out
+	Cleaning    bool   `json:"cleaning"` // the run is there for a product: it is steamed out
 	KPa         Int    `json:"pressure_kpa,omitzero" ask:"fluids.*.vapour_pressure: the highest pressure of the steam supply"`
 	SaturatedCK Int    `json:"saturated_ck,omitzero" ask:"the highest pressure of the steam supply"`
 	StatedCK    Int    `json:"stated_ck,omitzero" ask:"fluids.*.temperature.highest: how hot the steam gets"`
@@ -20,10 +20,11 @@ type Steam struct {
 
 func isSteam(f *resolve.Fluid) bool { return f.Cat.ID == "steam" || f.Role == "steam" }
 
-// cleaning is the steam of a run that is there for something else, nil for none.
+// cleaning is the steam of a run that is there for a product, nil for none. Steam that is the product, or has only a gas
+// beside it, is what the run is used for.
 func cleaning(r *resolve.Run) *resolve.Fluid {
-	i := slices.IndexFunc(r.Fluids, isSteam)
-	if i < 0 || !slices.ContainsFunc(r.Fluids, func(f *resolve.Fluid) bool { return !isSteam(f) }) {
+	i := slices.IndexFunc(r.Fluids, func(f *resolve.Fluid) bool { return isSteam(f) && f.Role != "product" })
+	if i < 0 || !slices.ContainsFunc(r.Fluids, func(f *resolve.Fluid) bool { return !isSteam(f) && f.Role == "product" }) {
 		return nil
 	}
 	return r.Fluids[i]
@@ -100,8 +101,8 @@ func (b *builder) steamed(p push, f *resolve.Fluid) *units.Temperature {
 	return top
 }
 
-// steamOut judges all that holds pressure in a run against the steam that cleans it, at the heat of the steam. It stands
-// in no vessel: what the run is put on is judged with the vessel.
+// steamOut judges all that holds pressure in a run against the steam that cleans it, at the heat of the steam, and the
+// closed vessel it is blown into.
 func (b *builder) steamOut(r *resolve.Run) {
 	f := cleaning(r)
 	if f == nil {
@@ -111,6 +112,29 @@ func (b *builder) steamOut(r *resolve.Run) {
 	top := b.steamed(p, f)
 	for _, it := range b.runItems(r, top) {
 		b.holdEvent(it, it.id+" in "+p.name, p.name, []push{p}, top)
+	}
+	if v := r.Target; v != nil && v.Sheet.Vent.V != "open" {
+		it := b.shell(v)
+		b.holdEvent(it, it.id+" in "+p.name+" of "+r.Key, p.name, []push{b.steamInto(v, p)}, top)
+	}
+}
+
+// steamInto is the steam as far as the relief device of the vessel lets it rise.
+func (b *builder) steamInto(v *resolve.Vessel, p push) push {
+	s := v.Sheet.Relief
+	if s == nil || !s.Set.Set {
+		return p
+	}
+	if full := units.GaugePressure(float64(s.Set.V.Gauge(b.l.Ambient)) * overpressure); !p.known || p.p > full {
+		p.p, p.known, p.cause = full, true, p.cause+"; the relief device of "+v.Key+" opens"
+	}
+	return p
+}
+
+// steamLimits are the temperatures a vessel is made for, where steam is blown into it.
+func (b *builder) steamLimits(r *resolve.Run) {
+	if v := r.Target; v != nil && slices.ContainsFunc(r.Fluids, isSteam) {
+		b.limit(r, v.Key, "vessel", ptr(v.Sheet.Lowest), ptr(v.Sheet.Highest), false, "vessels."+v.Key+".lowest and highest, from its plate")
 	}
 }
 

@@ -13,7 +13,8 @@ type Test struct {
 	ReliefOver   Int    `json:"relief_over_kpa,omitzero"` // how far above the test pressure it opens
 	DistanceSaid bool   `json:"distance_stated"`
 	DistanceMM   Int    `json:"distance_mm,omitzero"`
-	KeepOffMM    Int    `json:"keep_off_mm,omitzero" ask:"length and size of every hose and pipe in the test, and volume of every vessel"` // from the energy of the gas, ASME PCC-2
+	KeepOffMM    Int    `json:"keep_off_mm,omitzero" ask:"length and size of every hose and pipe in the test, and volume of every vessel"`                            // from the energy of the gas, ASME PCC-2
+	WarmedKPa    Int    `json:"warmed_kpa,omitzero" ask:"expansion and compressibility of the test liquid, how cold and hot it gets, or a relief device on the test"` // shut in at the test pressure at its coldest, and warmed
 	FreezesCK    Int    `json:"freezes_ck,omitzero" ask:"where the test liquid freezes, from its data sheet"`
 	ColdestCK    Int    `json:"coldest_ck,omitzero" ask:"fluids.*.temperature.lowest of the test fluid, or site.lowest"`
 	PlaceCK      Int    `json:"place_ck,omitzero" ask:"site.lowest"`

@@ -54,6 +54,8 @@ func (b *builder) test(r *resolve.Run) Test {
 	b.working(r, &t)
 	if t.Gas {
 		b.keepOff(r, &t)
+	} else if !t.ReliefStated {
+		b.testWarms(r, &t)
 	}
 	return t
 }
@@ -83,6 +85,24 @@ func (b *builder) working(r *resolve.Run, t *Test) {
 	} else {
 		b.unknown(r.Key, "tests.working_kpa", "the pressure of ordinary operation is not known", "the source of the run")
 	}
+}
+
+// testWarms is what the test liquid comes to when it is left shut in and warms up, as on a morning that the sun comes out.
+func (b *builder) testWarms(r *resolve.Run, t *Test) {
+	f := r.Test
+	why := "how cold and hot the test liquid can get is not stated"
+	if hot := b.warmestOf(f); f.Lowest != nil && hot != nil {
+		why = "the catalog does not hold how far " + f.Cat.Name + " expands and gives way"
+		if l, ok := liquid(f); ok {
+			p, err := measure.BlockedIn(l, measure.Container{}, r.Sheet.Test.Pressure.V.Absolute(b.l.Ambient), *f.Lowest, *hot)
+			if err == nil {
+				t.WarmedKPa = b.kpaUp(p.Gauge(b.l.Ambient))
+				return
+			}
+			why = err.Error()
+		}
+	}
+	b.unknown(r.Key, "tests.warmed_kpa", why, "a relief device on the test, or the liquid's expansion and compressibility")
 }
 
 // keepOff is the distance that the energy of the gas asks for, by the later text of PCC-2, which is the stricter one. A
