@@ -18,7 +18,7 @@ import (
 // nothing left open. All are invented; what is asked of each trade is common practice, no source.
 var clean = []string{
 	"acetone-pump", "acid-into-hypochlorite-corrected", "air-tools", "ammonia-lpg-hose-corrected", "ammonia-nurse",
-	"butanone-day-tank", "caustic-ibc", "cip-dairy", "diesel-generator", "ethyl-acetate-tote-corrected", "hydraulic-rig",
+	"butanone-day-tank", "caustic-ibc", "cip-dairy", "dairy-steamed", "diesel-generator", "ethyl-acetate-tote-corrected", "hydraulic-rig",
 	"hydrogen-reactor", "lpg-bobtail", "nitrogen-inerting", "oxygen-furnace", "phosphoric-ibc", "steam-sterilise",
 	"sunflower-tanker", "toluene-yard-corrected",
 }

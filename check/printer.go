@@ -72,6 +72,8 @@ var caseWords = map[string]string{
 	"vapour-pressure":       "the vapour pressure when hot",
 	"pump-shut-in":          "the pump against a closed outlet",
 	"heated-vessel":         "the vessel shut in and warmed",
+	"steam-out":             "the steam that cleans the line",
+	"pressure-test":         "the pressure test",
 }
 
 // words turns a case name such as regulator-failed-open into words.

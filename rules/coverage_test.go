@@ -14,7 +14,7 @@ import (
 const coverageFile = "COVERAGE.md"
 
 // lists are the lists of paragraphs, with their length: traps, the table of regimes, ammonia, LP-gas, road and rail,
-// marine, oxygen and acetylene, process safety, standards, filling, dates.
+// marine, oxygen and acetylene, process safety, standards, filling, dates, pressure tests and steaming out.
 var lists = []struct {
 	letter, heading string
 	length          int
@@ -30,6 +30,7 @@ var lists = []struct {
 	{"C", "Standards with legal weight", 7},
 	{"F", "Filling", 10},
 	{"D", "Dates", 9},
+	{"S", "Pressure tests and steaming out", 10},
 }
 
 // TestEveryParagraphIsListed: no row is missing, and each says what became of it.

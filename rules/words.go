@@ -96,6 +96,7 @@ var subjectWords = map[string]string{
 	"meetings": "every two fluids that can meet", "points": "every receiving point, the one meant and those in reach", "cases": "every situation of pressure",
 	"sections": "every stretch between two things that close", "surges": "every device that closes", "reliefs": "every relief device",
 	"vessels": "every vessel", "gauges": "every gauge", "flows": "the flow of every run", "releases": "every gas run that could burst",
+	"tests": "every pressure test the sheet states", "test_items": "everything that the pressure of a test reaches", "steams": "the steam of every run",
 	"values": "every favourable value the line rests on",
 }
 

@@ -22,6 +22,8 @@ var byCase = map[string]Method{
 	"a regulator stuck open":              {"the full pressure before the regulator, or what a relief device behind it holds it to: flow through the stuck valve against the relief capacity", "IEC 60534-2-1:2011 and API 520-1", "restated"},
 	"the vapour pressure when hot":        {"the vapour-pressure curve of the fluid at the hottest the line can get", "the curve in the catalog, see its row", "restated"},
 	"the pump against a closed outlet":    {"what stands before the pump and its highest pressure with the outlet closed, from its data sheet", "the pump's data sheet", "stated"},
+	"the steam that cleans the line":      {"the saturation line of water: the pressure of the supply gives the heat, or the heat the pressure", "IAPWS-IF97 region 4", "recalled"},
+	"the pressure test":                   {"the test pressure of the sheet, by itself: nothing of the transfer is added", "the sheet", "stated"},
 	"the vessel shut in and warmed":       {"the pad squeezed by the liquid that expands, its own warming and the vapour, in a rigid shell", "Dalton's law", "computed"},
 }
 
@@ -47,6 +49,9 @@ var bySubject = map[string]Method{
 	"line":       {"what the sheet says of the line as a whole against what the fluids it carries ask for", "comparison", "computed"},
 	"parts":      {"what is stated of the part against what the fluid asks for", "comparison", "computed"},
 	"fluids":     {"what the fluid is and does on this line against what it allows", "comparison", "computed"},
+	"tests":      {"the test of the sheet against what its medium stores, freezes at and leaves behind", "ASME PCC-2:2008 Article 5.1", "published"},
+	"test_items": {"what each thing is rated for, times what a test may add to it, against the test pressure", "ASME B31.3 345.4.2 and 345.5, RMA IP-2 chapter 9", "recalled"},
+	"steams":     {"the saturation line of water at the pressure of the supply against the heat the sheet states", "IAPWS-IF97 region 4", "recalled"},
 	"values":     {"how each value is known", "comparison", "computed"},
 	"regulators": {"the pressure before the regulator against its rated inlet pressure", "comparison", "computed"},
 }

@@ -41,7 +41,10 @@ var keysOf = map[string]struct{ own, line []string }{
 	"reliefs":    {[]string{"set", "area", "kdr", "isolatable", "tested", "test_interval", "rated"}, []string{"rated"}},
 	"surges":     {[]string{"closing", "acts_on", "rated"}, []string{"flow", "length", "size", "fluid"}},
 	"flows":      {nil, []string{"flow", "quantity", "size", "length", "fluid", "conductivity", "volume"}},
-	"vessels":    {[]string{"kind", "volume", "filled", "rated", "test_pressure", "discharge_limit", "vent", "bonded", "highest", "set"}, []string{"quantity", "set", "fluid"}},
+	"vessels":    {[]string{"kind", "volume", "filled", "rated", "test_pressure", "discharge_limit", "vent", "vacuum", "bonded", "highest", "set"}, []string{"quantity", "set", "fluid"}},
+	"tests":      {nil, []string{"test", "pressure", "isolated", "relief", "distance", "dried", "fluid", "dryness", "lowest", "length", "size", "volume"}},
+	"test_items": {[]string{"rated", "class", "size", "set", "range", "test_pressure", "evidence"}, []string{"pressure", "isolated", "fluid"}},
+	"steams":     {nil, []string{"supply", "vapour_pressure", "highest", "fluid"}},
 	"gauges":     {[]string{"range"}, []string{"set", "cylinder", "supply"}},
 	"releases":   {[]string{"size", "restraint"}, []string{"room", "volume", "cylinder", "fluid"}},
 }

@@ -31,6 +31,7 @@ func (b *builder) capacities() {
 			}
 		}
 		b.jointItems(r, top)
+		b.steamOut(r)
 	}
 	for _, v := range b.l.Vessels {
 		b.vesselItem(v)

@@ -32,6 +32,9 @@ type Facts struct {
 	Gauges     []Gauge     `json:"gauges"`
 	Flows      []Flow      `json:"flows"`
 	Releases   []Release   `json:"releases"`
+	Tests      []Test      `json:"tests"`
+	TestItems  []TestItem  `json:"test_items"`
+	Steams     []Steam     `json:"steams"`
 	Values     []Value     `json:"values"`
 	Unknowns   []Unknown   `json:"unknowns"`
 }
@@ -311,7 +314,7 @@ type Case struct {
 	ID     string `json:"id"`
 	Run    string `json:"run"`
 	Part   string `json:"from_part"` // first part it applies to
-	Case   string `json:"case" words:"duty,lock-up,regulator-failed-open,vapour-pressure,pump-shut-in,heated-vessel"`
+	Case   string `json:"case" words:"duty,lock-up,regulator-failed-open,vapour-pressure,pump-shut-in,heated-vessel,steam-out,pressure-test"`
 	KPa    Int    `json:"pressure_kpa,omitzero"`
 	TempCK Int    `json:"temperature_ck,omitzero"`
 	Cause  string `json:"cause"`

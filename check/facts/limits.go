@@ -19,12 +19,13 @@ func (b *builder) limits() {
 		for _, j := range r.Joints {
 			b.jointLimits(j)
 		}
+		b.steamLimits(r)
 	}
 }
 
 // limit files one temperature range, and notes why a side of it is not known.
 func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temperature, seal bool, ask string) {
-	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.hottest(r)), ColdestCK: b.cold(b.coldest(r)), VentedCK: b.vented(r)}
+	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.everHottest(r)), ColdestCK: b.cold(b.coldest(r)), VentedCK: b.vented(r)}
 	if high != nil {
 		l.HighestCK = b.keep(units.CentikelvinDown(*high))
 	} else {

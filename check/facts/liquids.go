@@ -40,7 +40,13 @@ const (
 // warmest is the highest temperature that what is shut in can reach: that of the run, and under the sun what the sun makes
 // of it. A sheet that does not say where the line stands counts as exposed.
 func (b *builder) warmest(r *resolve.Run, insulated bool) *units.Temperature {
-	top := b.hottest(r)
+	return b.sunned(b.hottest(r), insulated)
+}
+
+// warmestOf is the highest temperature that a fluid shut in by itself can reach.
+func (b *builder) warmestOf(f *resolve.Fluid) *units.Temperature { return b.sunned(b.warm(f), false) }
+
+func (b *builder) sunned(top *units.Temperature, insulated bool) *units.Temperature {
 	if sun := b.l.Sheet.Site.Sun; top == nil || sun.Set && sun.V != "exposed" {
 		return top
 	}

@@ -16,8 +16,21 @@ func (b *builder) meetings() {
 				b.meet(x, y, where(x, y))
 			}
 		}
+		b.inTest(r)
 		b.overLiquid(r)
 		b.inOneVessel(r)
+	}
+}
+
+// inTest is what the run is tested with against what it carries, unless the line is emptied and dried in between.
+func (b *builder) inTest(r *resolve.Run) {
+	if r.Test == nil || r.Sheet.Test.Dried.V {
+		return
+	}
+	for _, f := range r.Fluids {
+		if f != r.Test {
+			b.meet(r.Test, f, "test")
+		}
 	}
 }
 

@@ -20,7 +20,7 @@ func (b *builder) pairs() {
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
 		for _, c := range contacts(r) {
-			for _, f := range r.Fluids {
+			for _, f := range met(r) {
 				if c.how == "permeated" && !b.permeates(f, c) {
 					continue
 				}

@@ -72,6 +72,10 @@ type Vessel struct {
 	FillLimit      Int    `json:"fill_limit_permille,omitzero" ask:"the density of the liquid at 15 and 50 °C"` // degree of filling for transport, ADR 4.2.1.9.2
 	AfterPermille  Int    `json:"after_permille,omitzero" ask:"volume and filled of the destination, and the quantity of the run"`
 	QuantitySaid   bool   `json:"quantity_stated"`
+	VacuumLikely   bool   `json:"vacuum_likely"` // something can pull less than the air's pressure in it
+	VacuumCause    string `json:"vacuum_cause"`
+	VacuumNeedKPa  Int    `json:"vacuum_need_kpa,omitzero" ask:"how far below the air the vessel can be pulled"` // below the air, as a positive figure
+	VacuumHaveKPa  Int    `json:"vacuum_have_kpa,omitzero" ask:"vessels.*.vacuum: the lowest pressure on its plate, or of its maker"`
 	Bonded         Bool   `json:"bonded,omitzero" ask:"vessels.*.bonded: is it connected to earth"`
 }
 

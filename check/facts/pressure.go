@@ -36,6 +36,7 @@ func (b *builder) allCases() {
 		}
 		b.report(r, b.stages[r].end, "destination", seen)
 		b.report(r, b.back(r), "destination", seen)
+		b.ownCases(r)
 	}
 	b.settled = true
 }
@@ -123,10 +124,15 @@ func (b *builder) arriving(r *resolve.Run) []push {
 	})
 }
 
-// hottest is the highest temperature the parts of a run can reach: of its fluids, and of the place.
+// hottest is the highest temperature the parts of a run can reach in use: of its fluids, and of the place. Steam that only
+// cleans the run is a case of its own.
 func (b *builder) hottest(r *resolve.Run) *units.Temperature {
 	var top *units.Temperature
+	steam := cleaning(r)
 	for _, f := range r.Fluids {
+		if f == steam {
+			continue
+		}
 		if f.Hottest == nil {
 			return nil
 		}
@@ -136,6 +142,19 @@ func (b *builder) hottest(r *resolve.Run) *units.Temperature {
 		top = higher(top, &s.V)
 	}
 	return top
+}
+
+// everHottest is the hottest of all, the steam that cleans the run included.
+func (b *builder) everHottest(r *resolve.Run) *units.Temperature {
+	top := b.hottest(r)
+	f := cleaning(r)
+	if f == nil || top == nil {
+		return top
+	}
+	if f.Hottest == nil {
+		return nil
+	}
+	return higher(top, f.Hottest)
 }
 
 func (b *builder) coldest(r *resolve.Run) *units.Temperature {

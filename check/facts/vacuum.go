@@ -7,14 +7,14 @@ import (
 )
 
 // vacuum is what can pull a hose below the pressure of the air, and what it stands: steam that condenses in it leaves next
-// to nothing behind, the suction side of a pump that lifts has the column hanging on it.
+// to nothing behind, the suction side of a pump that lifts has the column hanging on it, and what was shut in warm cools.
 func (b *builder) vacuum(p *resolve.Part, h *Hose) {
-	need, cause := b.pull(p)
-	h.VacuumLikely, h.VacuumCause = need > 0, cause
+	need := b.pull(p)
+	h.VacuumLikely, h.VacuumCause = need.likely(), need.cause
 	if !h.VacuumLikely {
 		return
 	}
-	h.VacuumNeedKPa = b.keep(units.RoundUp(float64(need) / 1e3))
+	h.VacuumNeedKPa = b.below(need, p.ID, "hoses.vacuum_need_kpa")
 	have, ok := units.PressureDifference(0), false
 	if p.Hose != nil && p.Sheet.Size.Set {
 		if bar, known := sized(p.Hose.Vacuum, p.Sheet.Size.V); known {
@@ -34,26 +34,45 @@ func (b *builder) vacuum(p *resolve.Part, h *Hose) {
 	}
 }
 
+// below is a pull as a number, rounded up, or the reason why there is none.
+func (b *builder) below(p pulling, subject, fact string) Int {
+	if p.why != "" {
+		b.unknown(subject, fact, p.why, p.ask)
+		return Int{}
+	}
+	return b.keep(units.RoundUp(float64(p.by) / 1e3))
+}
+
 // fullVacuum is -1 bar(g), how makers and standards write a hose that stands any vacuum (practice).
 const fullVacuum units.PressureDifference = 1e5
 
-// pull is how far below the air the hose can be pulled.
-func (b *builder) pull(p *resolve.Part) (units.PressureDifference, string) {
+// most is as far as anything can be pulled below the air of the place.
+func (b *builder) most() units.PressureDifference {
+	return min(units.PressureDifference(b.l.Ambient), fullVacuum)
+}
+
+// pull is what pulls a hose furthest below the air.
+func (b *builder) pull(p *resolve.Part) pulling {
 	for _, f := range p.Run.Fluids {
-		if f.Cat.ID == "steam" || f.Role == "steam" {
-			return min(units.PressureDifference(b.l.Ambient), fullVacuum), "steam that condenses in it"
+		if isSteam(f) {
+			return pulling{by: b.most(), cause: "steam that condenses in it"}
 		}
 	}
+	return b.lift(p).or(b.cooledHose(p))
+}
+
+// lift is the column that hangs on the suction side of a pump.
+func (b *builder) lift(p *resolve.Part) pulling {
 	head := p.Run.Sheet.Source.Head
 	if !head.Set || head.V >= 0 || !beforePump(p) {
-		return 0, ""
+		return pulling{}
 	}
 	rho := units.Density(0)
 	for _, f := range liquids(p.Run) {
 		d, _ := b.density(f)
 		rho = max(rho, d)
 	}
-	return min(measure.StaticHead(rho, -head.V), fullVacuum), "a pump that lifts the liquid"
+	return pulling{by: min(measure.StaticHead(rho, -head.V), fullVacuum), cause: "a pump that lifts the liquid"}
 }
 
 func beforePump(p *resolve.Part) bool {

@@ -34,6 +34,7 @@ func (b *builder) vesselFact(v *resolve.Vessel) Vessel {
 			b.receiving(v, r, &out)
 		}
 	}
+	b.vesselVacuum(v, &out)
 	return out
 }
 

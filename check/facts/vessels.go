@@ -11,6 +11,11 @@ func (b *builder) vesselItem(v *resolve.Vessel) {
 	if v.Sheet.Vent.V == "open" || len(pushes) == 0 {
 		return
 	}
+	b.hold(b.shell(v), pushes, b.vesselHottest(v))
+}
+
+// shell is what the vessel itself holds.
+func (b *builder) shell(v *resolve.Vessel) item {
 	it := item{
 		id: v.Key + " vessel", part: v.Key, what: "vessel",
 		why: "the working pressure of " + v.Key + " is not stated", ask: "vessels." + v.Key + ".rated, from its nameplate",
@@ -20,7 +25,7 @@ func (b *builder) vesselItem(v *resolve.Vessel) {
 		b.rests(v.Key+" rated", "working pressure of "+v.Key+", "+v.Sheet.Rated.Text, stated(v.Sheet.Evidence.V), v.Key)
 	}
 	it.grants = v.Sheet.Relief != nil && (v.Sheet.Code.V == "ASME-VIII" || v.Sheet.Code.V == "PED")
-	b.hold(it, pushes, b.vesselHottest(v))
+	return it
 }
 
 // vesselHottest is the hottest of all runs that meet the vessel, nil when one of them is not known.

@@ -1,6 +1,9 @@
 package inspect
 
 import (
+	"slices"
+	"strings"
+
 	"lineworthy/catalog"
 	"lineworthy/check/facts"
 	"lineworthy/check/resolve"
@@ -49,6 +52,19 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 	return l, nil
 }
 
+// setAside are the parts and vessels that the sheet keeps out of pressure tests.
+func setAside(l *resolve.Line) (out []string) {
+	for _, r := range l.Runs {
+		if t := r.Sheet.Test; t != nil {
+			for _, name := range t.Isolated {
+				out = append(out, name.V)
+			}
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
+
 func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	out := []Hold{
 		{"data-sheets", "The safety data sheets of every fluid are at hand and were read; protective equipment is worn."},
@@ -62,6 +78,9 @@ func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	}
 	if f.Line.RemoteStop.V || f.Line.AutomaticStop.V {
 		out = append(out, Hold{"stop", "The stop of the sheet was tried today, and the flow can be ended with it."})
+	}
+	if aside := setAside(l); len(aside) > 0 {
+		out = append(out, Hold{"after-test", "What was blanked off or taken out for the pressure test is back, and every blank is out: " + strings.Join(aside, ", ") + "."})
 	}
 	return append(out, Hold{"leak-test", "Every leak test of this list is passed. No product enters the line before."})
 }

@@ -22,7 +22,9 @@ func TestV2_5(t *testing.T) {
 
 // Restated: Crane TP-410 examples 7.27 and 7.28, by an open library's notebook. The choked pressure is met to 1e-3. The
 // Cv of 250 gal/min is not: 79.859 from the pressures as given, 1.0e-3 below the print (79.94) and 1.9e-3 below the
-// library (80.008). Pressures given to 0.1 psi leave 0.5 %, and both figures lie within that.
+// library (80.008). Pressures given to 0.1 psi leave 0.5 %, and both figures lie within that. No constant explains it: the
+// standard's own rounded factors give 79.857, the handbook's 7.90 gives 79.85 at most. A difference of 9.78 psi, which
+// rounds to the 9.8 given, prints as 79.94; but that is solved backwards and proves nothing.
 func TestV5_8(t *testing.T) {
 	const pv, pc = 4.75 * psi, 3198 * psi
 	choked := measure.ChokedDrop(80.6*psi, pv, pc, 0.9)

@@ -54,6 +54,7 @@ type Run struct {
 	Target    *Vessel
 	SourceEnd *End
 	TargetEnd *End
+	Test      *Fluid // what the run is pressure tested with; nil when no test is stated
 	Joints    []*Joint
 }
 

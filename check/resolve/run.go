@@ -25,6 +25,9 @@ func (r *resolver) run(run *Run, path string) error {
 			run.Fluids = append(run.Fluids, f)
 		}
 	}
+	if run.Sheet.Test != nil {
+		run.Test = r.fluids[run.Sheet.Test.Fluid.V]
+	}
 	for i := range run.Sheet.Parts {
 		p, err := r.part(run, i, fmt.Sprintf("%s.parts[%d]", path, i))
 		if err != nil {

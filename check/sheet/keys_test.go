@@ -43,7 +43,7 @@ func TestKeys(t *testing.T) {
 		}},
 		{"comma in braces", "tank: {}", "tank: {relief: {set: 1 bar(g), kdr: 0,7}}", []string{
 			`8:39: vessels.tank.relief.kdr: "0" is not above 0 and at most 1; write the certified coefficient, like 0.7`,
-			"8:41: vessels.tank.relief.7: unknown key; the keys here are set, area, kdr",
+			"8:41: vessels.tank.relief.7: unknown key; the keys here are set, area, kdr, vacuum",
 		}},
 		{"key twice", "size: DN 25\n", "size: DN 25\n        size: DN 40\n", []string{
 			"18:9: runs.main.parts[0].size: written twice, on lines 17 and 18; keep the one that is true",

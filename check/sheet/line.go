@@ -61,7 +61,7 @@ type Fluid struct {
 	Conductivity  Of[units.Conductivity] `sheet:"conductivity"`
 	Evidence      Of[string]             `sheet:"evidence"`                  // document that states the conductivity and the vapour pressure
 	Zone          Of[string]             `sheet:"hazard_zone,words=A|B|C|D"` // of a toxic gas, 49 CFR 173.116
-	Vapour        Of[units.Pressure]     `sheet:"vapour_pressure"`           // at the highest temperature, from its safety data sheet
+	Vapour        Of[units.Pressure]     `sheet:"vapour_pressure"`           // at the highest temperature, from its safety data sheet; of steam, that of its supply
 }
 
 // Temperatures are the fluid's own extremes.
@@ -79,6 +79,7 @@ type Vessel struct {
 	Rated        Of[units.Pressure]    `sheet:"rated"`
 	TestPressure Of[units.Pressure]    `sheet:"test_pressure"`
 	Code         Of[string]            `sheet:"code,words=ASME-VIII|PED|UN-portable-tank|other"` // the code it is built to
+	Vacuum       Of[units.Pressure]    `sheet:"vacuum"`                                          // lowest pressure its plate or its maker permits
 	Pressure     Of[units.Pressure]    `sheet:"pressure"`                                        // highest pressure that stands in it by itself, or that others push into it
 	Evidence     Of[string]            `sheet:"evidence"`
 	Lowest       Of[units.Temperature] `sheet:"lowest"`
@@ -98,6 +99,8 @@ type Relief struct {
 	Set  Of[units.Pressure] `sheet:"set,required"`
 	Area Of[units.Area]     `sheet:"area"`
 	Kdr  Of[float64]        `sheet:"kdr"`
+
+	Vacuum Of[units.Pressure] `sheet:"vacuum"` // lets air or gas in from this pressure on
 }
 
 // Contents is what a vessel holds when it is not one of the line's own fluids.
@@ -114,7 +117,19 @@ type Run struct {
 	Flow     Of[units.VolumeFlow] `sheet:"flow"`
 	Quantity Of[units.Volume]     `sheet:"quantity"`
 	Drained  Of[bool]             `sheet:"drained"` // emptied after every transfer, by procedure
+	Test     *Test                `sheet:"test"`    // the pressure test of the run as laid
 	Parts    []Part               `sheet:"parts,required"`
+}
+
+// Test is the pressure test of a run, parts and ends as they stand in the line. It is no part of the transfer: the fluid
+// it is made with need not be among those the run carries.
+type Test struct {
+	Pressure Of[units.Pressure] `sheet:"pressure,required"`
+	Fluid    Of[string]         `sheet:"fluid,required"` // name under fluids
+	Isolated []Of[string]       `sheet:"isolated"`       // parts and vessels that are shut off by a blank or taken out
+	Relief   Of[units.Pressure] `sheet:"relief"`         // set pressure of the relief device that limits the test
+	Distance Of[units.Length]   `sheet:"distance"`       // nobody comes nearer while the pressure is on
+	Dried    Of[bool]           `sheet:"dried"`          // the test liquid is let out and the line dried before use
 }
 
 // Source is where a run starts: a vessel's point, a cylinder, or a supply at a stated highest pressure.

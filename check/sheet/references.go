@@ -15,6 +15,7 @@ func (r *reader) references() {
 		for i, fluid := range run.V.Carries {
 			r.refers(fluid, fluids, "fluids", fmt.Sprintf("%s.carries[%d]", path, i))
 		}
+		r.test(run.V, fluids, path+".test")
 		r.source(run.V.Source, path+".source")
 		r.target(run.V.To, path+".to")
 		for i, part := range run.V.Parts {
@@ -24,6 +25,21 @@ func (r *reader) references() {
 	for i, near := range r.line.Nearby {
 		path := fmt.Sprintf("nearby[%d]", i)
 		r.point(near.Vessel, near.Point, path+".vessel", path+".point")
+	}
+}
+
+// test wants a fluid of the sheet, and what is isolated to be a part of the run or a vessel.
+func (r *reader) test(run Run, fluids []string, path string) {
+	if run.Test == nil {
+		return
+	}
+	r.refers(run.Test.Fluid, fluids, "fluids", path+".fluid")
+	known := keysOf(r.line.Vessels)
+	for _, p := range run.Parts {
+		known = append(known, p.ID.V)
+	}
+	for i, name := range run.Test.Isolated {
+		r.refers(name, known, "vessels, or among the parts of the run", fmt.Sprintf("%s.isolated[%d]", path, i))
 	}
 }
 

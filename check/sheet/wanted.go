@@ -72,7 +72,7 @@ func exampleLeaf(f *field, t reflect.Type) string {
 var exampleTexts = map[string]string{
 	"line": "KD-104", "fluid": "butanone", "carries": "product", "id": "H1", "kind": "o-ring", "vessel": nameExample, "point": "inlet",
 	"what": "gasket changed from FKM to FFKM", "material": "PTFE", "document": "supplier letter of 2026-03-02",
-	"regimes": "29 CFR 1910.106", "marks": "EN 12115", "specified_for": "butanone", "wetted": "PTFE",
+	"regimes": "29 CFR 1910.106", "marks": "EN 12115", "specified_for": "butanone", "wetted": "PTFE", "isolated": "RV1",
 }
 
 var exampleNames = map[reflect.Type]string{
@@ -94,6 +94,7 @@ var exampleObjects = map[reflect.Type]string{
 	reflect.TypeFor[Part]():         "{id: H1, kind: hose}",
 	reflect.TypeFor[Layers]():       "{liner: PTFE, cover: EPDM}",
 	reflect.TypeFor[End]():          "{standard: flange-en-1092-1, size: DN 25}",
+	reflect.TypeFor[Test]():         "{pressure: 12 bar(g), fluid: test-water}",
 	reflect.TypeFor[Seal]():         "{kind: o-ring, material: FFKM}",
 	reflect.TypeFor[Nearby]():       "{vessel: day-tank, point: inlet, distance: 2 m}",
 	reflect.TypeFor[Safeguards]():   "{attended: yes}",

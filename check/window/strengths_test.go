@@ -38,7 +38,11 @@ func TestStrengthsAreTheFacts(t *testing.T) {
 				require.False(t, c.RatedKPa.Known, c.ID)
 				continue
 			}
-			have, known := s.Known(*s.Hot)
+			at := *s.Hot
+			if c.Case == "steam-out" { // a case of its own, at its own heat
+				at = units.Temperature(float64(c.TempCK.V) / 100)
+			}
+			have, known := s.Known(at)
 			require.Equal(t, c.RatedKPa.Known, known, "%s: %s", c.ID, s.Why)
 			if known {
 				kpa, err := units.KPaDown(have)
