@@ -17,13 +17,14 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 		p.Material = c.material.ID
 		b.bars(c, f)
 	}
-	p.ID = c.part + " " + c.layer + " " + p.Material + " in " + f.Key
-	if b.seen(p.ID) {
+	var again bool
+	if p.ID, again = b.seen(b.join(c.part, " ", c.layer, " ", p.Material, " in ", f.Key)); again {
 		return
 	}
-	row, why := b.row(c, f)
-	if why != "" {
-		b.unknown(p.ID, "pairs.rating", why, b.pairAsk(c))
+	j := b.judged(c, f)
+	row := &j.row
+	if j.why != "" {
+		b.unknown(p.ID, "pairs.rating", j.why, b.pairAsk(c))
 		b.f.Pairs.Unlisted = append(b.f.Pairs.Unlisted, p)
 		return
 	}
@@ -31,9 +32,8 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 	p.RowToCK = b.keep(units.CentikelvinDown(units.Celsius(row.ToC)))
 	switch row.Rating {
 	case "suitable", "limited":
-		name := c.material.ID + " in " + f.Cat.Name + " up to " + strconv.FormatFloat(row.ToC, 'g', -1, 64) + " °C"
-		if !b.again(name, c.part) {
-			b.rests(name, name+": "+row.Rating, row.Origin, c.part)
+		if !b.again(j.name, c.part) {
+			b.rests(j.name, j.name+": "+row.Rating, row.Origin, c.part)
 		}
 		if row.Rating == "limited" {
 			b.f.Pairs.Limited = append(b.f.Pairs.Limited, p)
@@ -46,10 +46,37 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 }
 
 // seen keeps a pair that two joints share from being filed twice.
-func (b *builder) seen(id string) bool {
-	was := b.paired[id]
+func (b *builder) seen(text []byte) (id string, was bool) {
+	if b.paired[string(text)] {
+		return "", true
+	}
+	id = string(text)
 	b.paired[id] = true
-	return was
+	return id, false
+}
+
+// judgement is what is known of one material in one fluid, and the name of the value that then stands behind it.
+type judgement struct {
+	material *catalog.Material
+	fluid    *resolve.Fluid
+	row      catalog.Row
+	why      string
+	name     string
+}
+
+// judged keeps the judgement of each pair of material and fluid: a line has few of them, in many places.
+func (b *builder) judged(c contact, f *resolve.Fluid) *judgement {
+	for i := range b.judgements {
+		if j := &b.judgements[i]; c.material != nil && j.material == c.material && j.fluid == f {
+			return j
+		}
+	}
+	j := judgement{material: c.material, fluid: f}
+	if j.row, j.why = b.row(c, f); j.why == "" {
+		j.name = c.material.ID + " in " + f.Cat.Name + " up to " + strconv.FormatFloat(j.row.ToC, 'g', -1, 64) + " °C"
+	}
+	b.judgements = append(b.judgements, j)
+	return &b.judgements[len(b.judgements)-1]
 }
 
 func (b *builder) pairAsk(c contact) string {

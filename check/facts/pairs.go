@@ -2,6 +2,7 @@ package facts
 
 import (
 	"slices"
+	"strings"
 
 	"lineworthy/catalog"
 	"lineworthy/check/resolve"
@@ -19,7 +20,8 @@ func (b *builder) pairs() {
 	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: make([]Pair, 0, 64), Unlisted: []Pair{}}
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
-		for _, c := range contacts(r) {
+		b.contacts = contacts(b.contacts[:0], r)
+		for _, c := range b.contacts {
 			for _, f := range r.Fluids {
 				if c.how == "permeated" && !b.permeates(f, c) {
 					continue
@@ -30,32 +32,36 @@ func (b *builder) pairs() {
 	}
 }
 
-// contacts are all materials of a run that a fluid touches or can reach through a liner.
-func contacts(r *resolve.Run) []contact {
-	out := make([]contact, 0, 3*len(r.Parts)+4*len(r.Joints))
+// contacts adds all materials of a run that a fluid touches or can reach through a liner.
+func contacts(out []contact, r *resolve.Run) []contact {
 	for _, p := range r.Parts {
-		out = append(out, partContacts(p)...)
+		out = partContacts(out, p)
 	}
 	for _, j := range r.Joints {
-		for _, e := range []*resolve.End{j.A, j.B} {
-			out = append(out, endContact(r, e)...)
-		}
+		out = endContact(endContact(out, r, j.A), r, j.B)
 		for _, s := range j.Seals {
-			out = append(out, contact{s.ID, "seal", "wetted", s.Material, "material of " + s.ID, nil})
+			out = append(out, contact{s.ID, "seal", "wetted", s.Material, missingOf(s.Material, "material of ", s.ID), nil})
 		}
 	}
 	return out
 }
 
-func partContacts(p *resolve.Part) []contact {
-	var out []contact
-	if p.Sheet.Kind.V == "weight" {
-		return nil
+// missingOf is what to state of a material that is not known; the text is made for those alone.
+func missingOf(m *catalog.Material, what ...string) string {
+	if m != nil {
+		return ""
 	}
-	if p.Sheet.Kind.V == "hose" {
-		out = layerContacts(p)
-	} else {
-		out = append(out, contact{p.ID, "body", "wetted", p.Body, "material of " + p.ID, nil})
+	return strings.Join(what, "")
+}
+
+func partContacts(out []contact, p *resolve.Part) []contact {
+	switch p.Sheet.Kind.V {
+	case "weight":
+		return out
+	case "hose":
+		out = layerContacts(out, p)
+	default:
+		out = append(out, contact{p.ID, "body", "wetted", p.Body, missingOf(p.Body, "material of ", p.ID), nil})
 	}
 	for _, m := range p.Wetted {
 		out = append(out, contact{p.ID, "wetted", "wetted", m, "", nil})
@@ -64,45 +70,47 @@ func partContacts(p *resolve.Part) []contact {
 }
 
 // layerContacts are the liner, and behind a liner that lets molecules through the reinforcement too.
-func layerContacts(p *resolve.Part) []contact {
-	var out []contact
+func layerContacts(out []contact, p *resolve.Part) []contact {
 	tight, liner, backed := false, false, p.Hose != nil // a class lists its reinforcement, or has none
 	for _, l := range p.Layers {
-		ask := "layers." + l.Role + " of " + p.ID
 		switch {
 		case l.Role == "liner":
 			liner = true
-			out = append(out, contact{p.ID, "liner", "wetted", l.Material, ask, l.Options})
+			out = append(out, layerContact(p, l, "wetted"))
 			tight = l.Material != nil && l.Material.Family == "metal"
 		case l.Role == "reinforcement":
 			backed = true
 			if !tight {
-				out = append(out, contact{p.ID, "reinforcement", "permeated", l.Material, ask, l.Options})
+				out = append(out, layerContact(p, l, "permeated"))
 			}
 		}
 	}
 	if !liner {
-		out = append(out, contact{p.ID, "liner", "wetted", nil, "layers.liner of " + p.ID, nil})
+		out = append(out, layerContact(p, resolve.Layer{Role: "liner"}, "wetted"))
 	}
 	if !backed && !tight {
-		out = append(out, contact{p.ID, "reinforcement", "permeated", nil, "layers.reinforcement of " + p.ID, nil})
+		out = append(out, layerContact(p, resolve.Layer{Role: "reinforcement"}, "permeated"))
 	}
 	return out
 }
 
+func layerContact(p *resolve.Part, l resolve.Layer, how string) contact {
+	return contact{p.ID, l.Role, how, l.Material, missingOf(l.Material, "layers.", l.Role, " of ", p.ID), l.Options}
+}
+
 // endContact is an end of its own material; an end made of the part's body is judged with the body (a hose has none), and
 // the valve of a gas cylinder belongs to its filler.
-func endContact(r *resolve.Run, e *resolve.End) []contact {
+func endContact(out []contact, r *resolve.Run, e *resolve.End) []contact {
 	if e.Sheet == nil || isOpen(e) {
-		return nil
+		return out
 	}
 	if e.Part != nil && e.Part.Sheet.Kind.V != "hose" && e.Material != nil && e.Material == e.Part.Body {
-		return nil
+		return out
 	}
 	if e == r.SourceEnd && r.Sheet.Source.Cylinder.Set {
-		return nil
+		return out
 	}
-	return []contact{{e.Owner + " " + e.Name, "end", "wetted", e.Material, "material of the " + e.Name + " of " + e.Owner, nil}}
+	return append(out, contact{e.Owner + " " + e.Name, "end", "wetted", e.Material, missingOf(e.Material, "material of the ", e.Name, " of ", e.Owner), nil})
 }
 
 // permeates says whether the fluid is one that reaches the layer behind the liner in harmful amount: the catalog has a

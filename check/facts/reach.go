@@ -11,7 +11,7 @@ import (
 // reaches says, for each material that a fluid of the run meets, up to which temperature it is known to bear it.
 func (b *builder) reaches(r *resolve.Run) (out []Reach) {
 	seen := map[string]bool{}
-	for _, c := range contacts(r) {
+	for _, c := range contacts(nil, r) {
 		if c.material == nil {
 			continue
 		}
