@@ -40,18 +40,18 @@ func contacts(out []contact, r *resolve.Run) []contact {
 	for _, j := range r.Joints {
 		out = endContact(endContact(out, r, j.A), r, j.B)
 		for _, s := range j.Seals {
-			out = append(out, contact{s.ID, "seal", "wetted", s.Material, missingOf(s.Material, "material of ", s.ID), nil})
+			out = append(out, contact{s.ID, "seal", "wetted", s.Material, unless(s.Material != nil, "material of ", s.ID), nil})
 		}
 	}
 	return out
 }
 
-// missingOf is what to state of a material that is not known; the text is made for those alone.
-func missingOf(m *catalog.Material, what ...string) string {
-	if m != nil {
+// unless is the text for what is not known; for what is known it is not put together.
+func unless(known bool, text ...string) string {
+	if known {
 		return ""
 	}
-	return strings.Join(what, "")
+	return strings.Join(text, "")
 }
 
 func partContacts(out []contact, p *resolve.Part) []contact {
@@ -61,7 +61,7 @@ func partContacts(out []contact, p *resolve.Part) []contact {
 	case "hose":
 		out = layerContacts(out, p)
 	default:
-		out = append(out, contact{p.ID, "body", "wetted", p.Body, missingOf(p.Body, "material of ", p.ID), nil})
+		out = append(out, contact{p.ID, "body", "wetted", p.Body, unless(p.Body != nil, "material of ", p.ID), nil})
 	}
 	for _, m := range p.Wetted {
 		out = append(out, contact{p.ID, "wetted", "wetted", m, "", nil})
@@ -95,7 +95,7 @@ func layerContacts(out []contact, p *resolve.Part) []contact {
 }
 
 func layerContact(p *resolve.Part, l resolve.Layer, how string) contact {
-	return contact{p.ID, l.Role, how, l.Material, missingOf(l.Material, "layers.", l.Role, " of ", p.ID), l.Options}
+	return contact{p.ID, l.Role, how, l.Material, unless(l.Material != nil, "layers.", l.Role, " of ", p.ID), l.Options}
 }
 
 // endContact is an end of its own material; an end made of the part's body is judged with the body (a hose has none), and
@@ -110,7 +110,7 @@ func endContact(out []contact, r *resolve.Run, e *resolve.End) []contact {
 	if e == r.SourceEnd && r.Sheet.Source.Cylinder.Set {
 		return out
 	}
-	return append(out, contact{e.Owner + " " + e.Name, "end", "wetted", e.Material, missingOf(e.Material, "material of the ", e.Name, " of ", e.Owner), nil})
+	return append(out, contact{e.Owner + " " + e.Name, "end", "wetted", e.Material, unless(e.Material != nil, "material of the ", e.Name, " of ", e.Owner), nil})
 }
 
 // permeates says whether the fluid is one that reaches the layer behind the liner in harmful amount: the catalog has a

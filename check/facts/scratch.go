@@ -21,6 +21,7 @@ type scratch struct {
 	paired     map[string]bool // ids of pairs filed
 	judgements []judgement
 	contacts   []contact // of one run
+	heats      []heat
 }
 
 func newScratch() *scratch {
@@ -48,6 +49,7 @@ func (s *scratch) giveBack() {
 	clear(s.spots)
 	clear(s.paired)
 	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts)
+	s.heats = emptied(s.heats)
 	scratches.Put(s)
 }
 
