@@ -18,7 +18,7 @@ type item struct {
 }
 
 func (b *builder) capacities() {
-	b.f.Capacities = make([]Capacity, 0, 96)
+	b.f.Capacities = b.capacitySpace[:0]
 	for _, r := range b.l.Runs {
 		top := b.hottest(r)
 		for i, p := range r.Parts {
@@ -35,6 +35,7 @@ func (b *builder) capacities() {
 	for _, v := range b.l.Vessels {
 		b.vesselItem(v)
 	}
+	b.f.Capacities, b.capacitySpace = cut(b.f.Capacities), b.f.Capacities
 	for _, c := range b.f.Capacities {
 		b.f.Line.Pressurised = b.f.Line.Pressurised || !c.DemandKPa.Known || c.DemandKPa.V > 0
 	}
@@ -101,7 +102,7 @@ func (b *builder) capacity(it item, id string, top *units.Temperature) Capacity 
 
 // partItems are the body, the ends and, for a gauge, the range of one part.
 func (b *builder) partItems(p *resolve.Part, top *units.Temperature) []item {
-	var items []item
+	from := len(b.itemSpace)
 	t := units.Temperature(0)
 	if top != nil {
 		t = *top
@@ -112,27 +113,27 @@ func (b *builder) partItems(p *resolve.Part, top *units.Temperature) []item {
 	case "hose":
 		it := item{id: p.ID + " hose", part: p.ID, what: "hose", hose: true}
 		it.have, it.why, it.ask = b.hoseRating(p, &t)
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	case "regulator", "pump": // rated is for the outlet side; a regulator's inlet has its own figure
 		it := b.body(p)
 		it.behind = true
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	case "gauge":
 		it := item{id: p.ID + " range", part: p.ID, what: "gauge", why: "the range of " + p.ID + " is not stated", ask: "range of " + p.ID}
 		if p.Sheet.Range.Set {
 			it.have, it.why = p.Sheet.Range.V.Gauge(b.l.Ambient), ""
 		}
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	default:
-		items = append(items, b.body(p))
+		b.itemSpace = append(b.itemSpace, b.body(p))
 	}
 	for _, e := range []*resolve.End{p.Inlet, p.Outlet} {
 		if it, ok := b.endItem(e, t); ok {
 			it.behind = e == p.Outlet
-			items = append(items, it)
+			b.itemSpace = append(b.itemSpace, it)
 		}
 	}
-	return items
+	return b.itemSpace[from:len(b.itemSpace):len(b.itemSpace)]
 }
 
 // body is the stamped rating of anything but a hose.

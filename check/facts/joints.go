@@ -95,7 +95,9 @@ func (b *builder) mate(j *resolve.Joint, out *Joint) {
 	out.Mate, out.Why = m.Verdict, m.Why
 	out.LookAlike = m.Verdict == "stop"
 	if m.Verdict == "fits" {
-		b.rests("mating "+a.ID+" "+c.ID, "that "+a.Name+" joins "+c.Name, m.Origin, j.ID)
+		if !b.known(j.ID, "mating ", a.ID, " ", c.ID) {
+			b.rests("mating "+a.ID+" "+c.ID, "that "+a.Name+" joins "+c.Name, m.Origin, j.ID)
+		}
 	}
 }
 

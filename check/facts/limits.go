@@ -11,7 +11,7 @@ import (
 )
 
 func (b *builder) limits() {
-	b.f.Limits = make([]Limit, 0, 64)
+	b.f.Limits = b.limitSpace[:0]
 	for _, r := range b.l.Runs {
 		for _, p := range r.Parts {
 			b.partLimits(p)
@@ -20,6 +20,7 @@ func (b *builder) limits() {
 			b.jointLimits(j)
 		}
 	}
+	b.f.Limits, b.limitSpace = cut(b.f.Limits), b.f.Limits
 }
 
 // limit files one temperature range, and notes why a side of it is not known.

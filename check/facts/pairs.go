@@ -17,7 +17,7 @@ type contact struct {
 }
 
 func (b *builder) pairs() {
-	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: make([]Pair, 0, 64), Unlisted: []Pair{}}
+	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: b.pairSpace[:0], Unlisted: []Pair{}}
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
 		b.contacts = contacts(b.contacts[:0], r)
@@ -30,6 +30,7 @@ func (b *builder) pairs() {
 			}
 		}
 	}
+	b.f.Pairs.Suitable, b.pairSpace = cut(b.f.Pairs.Suitable), b.f.Pairs.Suitable
 }
 
 // contacts adds all materials of a run that a fluid touches or can reach through a liner.

@@ -22,6 +22,12 @@ type scratch struct {
 	judgements []judgement
 	contacts   []contact // of one run
 	heats      []heat
+	endRatings []endRating
+	itemSpace  []item // of all parts
+	// The lists that are long in any line are gathered here and then cut to their length.
+	capacitySpace []Capacity
+	limitSpace    []Limit
+	pairSpace     []Pair
 }
 
 func newScratch() *scratch {
@@ -49,11 +55,17 @@ func (s *scratch) giveBack() {
 	clear(s.spots)
 	clear(s.paired)
 	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts)
-	s.heats = emptied(s.heats)
+	s.heats, s.endRatings = emptied(s.heats), emptied(s.endRatings)
+	s.itemSpace, s.capacitySpace, s.limitSpace, s.pairSpace = emptied(s.itemSpace), emptied(s.capacitySpace), emptied(s.limitSpace), emptied(s.pairSpace)
 	scratches.Put(s)
 }
 
 func emptied[T any](s []T) []T {
 	clear(s[:cap(s)])
 	return s[:0]
+}
+
+// cut copies what was gathered into a list of its own length, which is never nil.
+func cut[T any](s []T) []T {
+	return append(make([]T, 0, len(s)), s...)
 }

@@ -21,8 +21,8 @@ type use struct {
 	part  string
 }
 
-// rests records a favourable value that a part rests on, with how it is known.
-func (b *builder) rests(id, what string, o catalog.Origin, part string) {
+// rests records a favourable value that a part rests on, with how it is known, and gives its place for further uses.
+func (b *builder) rests(id, what string, o catalog.Origin, part string) int {
 	at, ok := b.values[id]
 	if !ok {
 		doc := o.Source
@@ -34,6 +34,7 @@ func (b *builder) rests(id, what string, o catalog.Origin, part string) {
 		b.values[id] = at
 	}
 	b.uses(at, part)
+	return at
 }
 
 // again notes a further part that rests on a value already recorded, so that its words need not be made once more.
