@@ -68,7 +68,7 @@ func (b *builder) regulators() {
 }
 
 func (b *builder) regulator(r *resolve.Run, i int, p *resolve.Part) Regulator {
-	out := Regulator{ID: p.ID, LockUpStated: p.Sheet.LockUp.Set, ReliefCounted: b.device(r, i, i+1) != nil}
+	out := Regulator{ID: p.ID, LockUpStated: p.Sheet.LockUp.Set, ReliefCounted: !b.device(r, i, i+1).none()}
 	if top, ok := highest(b.at(r, i)); ok {
 		out.SourceKPa = b.kpaUp(top.p)
 	} else {

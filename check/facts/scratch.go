@@ -28,12 +28,16 @@ type scratch struct {
 	capacitySpace []Capacity
 	limitSpace    []Limit
 	pairSpace     []Pair
+	pushSpace     []push
+	balances      []balance
+	vapoursOf     []vapourOf
+	told          map[string]bool // cases of one run
 }
 
 func newScratch() *scratch {
 	return &scratch{
 		why: map[[2]string]Unknown{}, values: map[string]int{}, stages: map[*resolve.Run]*passage{},
-		made: map[*resolve.Part][]item{}, spots: map[spot][]push{}, paired: map[string]bool{},
+		told: map[string]bool{}, made: map[*resolve.Part][]item{}, spots: map[spot][]push{}, paired: map[string]bool{},
 	}
 }
 
@@ -54,9 +58,12 @@ func (s *scratch) giveBack() {
 	clear(s.made)
 	clear(s.spots)
 	clear(s.paired)
+	clear(s.told)
 	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts)
 	s.heats, s.endRatings = emptied(s.heats), emptied(s.endRatings)
 	s.itemSpace, s.capacitySpace, s.limitSpace, s.pairSpace = emptied(s.itemSpace), emptied(s.capacitySpace), emptied(s.limitSpace), emptied(s.pairSpace)
+	s.pushSpace, s.balances = emptied(s.pushSpace), emptied(s.balances)
+	s.vapoursOf = emptied(s.vapoursOf)
 	scratches.Put(s)
 }
 

@@ -131,7 +131,7 @@ func kelvin(n Int) *units.Temperature {
 }
 
 func pushed(ps []push) (out []Push) {
-	for _, p := range hardest(ps) {
+	for _, p := range hardest(nil, ps) {
 		out = append(out, Push{Name: p.name, From: p.from, Cause: p.cause, P: max(p.p, 0), Known: p.known, Why: p.why})
 	}
 	return out
