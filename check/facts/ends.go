@@ -166,7 +166,7 @@ func sizeIn(sizes []string, e *resolve.End) bool {
 // endCurve is the row as a curve. A single point stands for the family's whole temperature range; a table holds its
 // first row down to the family's lowest temperature.
 func endCurve(f *catalog.Connection, row *catalog.EndRating) measure.Curve {
-	var c measure.Curve
+	c := measure.Curve{T: make([]units.Temperature, 0, len(row.Points)+1), Y: make([]float64, 0, len(row.Points)+1)}
 	for _, p := range row.Points {
 		c.T, c.Y = append(c.T, units.Celsius(p.C)), append(c.Y, p.Value*1e5)
 	}

@@ -158,7 +158,7 @@ func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Ma
 	}
 	if m.HighestC != nil {
 		high = celsius(&m.HighestC.Value)
-		if !b.known(part, m.ID, " temperature") {
+		if m.LowestC == nil && !b.known(part, m.ID, " temperature") { // else both sides are one value, just recorded
 			b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
 		}
 	}

@@ -30,7 +30,7 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 		out = append(out, push{name: "duty", from: p.ID, why: "the set pressure of " + p.ID + " is not stated", ask: "set of " + p.ID})
 	}
 	for _, u := range up {
-		u.name, u.from, u.cause = "regulator-failed-open", p.ID, fmt.Sprintf("%s stuck open passes %s", p.ID, u.cause)
+		u.name, u.from, u.cause = "regulator-failed-open", p.ID, p.ID+" stuck open passes "+u.cause
 		out = append(out, u)
 	}
 	return out

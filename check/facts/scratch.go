@@ -31,6 +31,7 @@ type scratch struct {
 	pushSpace     []push
 	balances      []balance
 	vapoursOf     []vapourOf
+	documents     []document
 	told          map[string]bool // cases of one run
 }
 
@@ -59,16 +60,17 @@ func (s *scratch) giveBack() {
 	clear(s.spots)
 	clear(s.paired)
 	clear(s.told)
-	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts)
+	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts[:cap(s.contacts)]) // an earlier run may have had more
 	s.heats, s.endRatings = emptied(s.heats), emptied(s.endRatings)
 	s.itemSpace, s.capacitySpace, s.limitSpace, s.pairSpace = emptied(s.itemSpace), emptied(s.capacitySpace), emptied(s.limitSpace), emptied(s.pairSpace)
 	s.pushSpace, s.balances = emptied(s.pushSpace), emptied(s.balances)
-	s.vapoursOf = emptied(s.vapoursOf)
+	s.vapoursOf, s.documents = emptied(s.vapoursOf), emptied(s.documents)
 	scratches.Put(s)
 }
 
+// emptied forgets what a list holds and keeps its space. What lies beyond its length was forgotten before.
 func emptied[T any](s []T) []T {
-	clear(s[:cap(s)])
+	clear(s)
 	return s[:0]
 }
 

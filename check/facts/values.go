@@ -25,17 +25,30 @@ type use struct {
 func (b *builder) rests(id, what string, o catalog.Origin, part string) int {
 	at, ok := b.values[id]
 	if !ok {
-		doc := o.Source
-		if doc != "" {
-			doc = b.l.Sources(o.Source)
-		}
 		at = len(b.resting)
-		b.resting = append(b.resting, resting{Value: Value{ID: id, What: what, Standing: string(o.Standing), Source: doc, Clause: o.Clause}})
+		b.resting = append(b.resting, resting{Value: Value{ID: id, What: what, Standing: string(o.Standing), Source: b.document(o.Source), Clause: o.Clause}})
 		b.values[id] = at
 	}
 	b.uses(at, part)
 	return at
 }
+
+// document is what a source id stands for, put together once for all values out of it.
+func (b *builder) document(source string) string {
+	if source == "" {
+		return ""
+	}
+	for _, d := range b.documents {
+		if d.source == source {
+			return d.name
+		}
+	}
+	d := document{source, b.l.Sources(source)}
+	b.documents = append(b.documents, d)
+	return d.name
+}
+
+type document struct{ source, name string }
 
 // again notes a further part that rests on a value already recorded, so that its words need not be made once more.
 func (b *builder) again(id, part string) bool {

@@ -62,7 +62,7 @@ func (b *builder) vesselPushes(v *resolve.Vessel) (pushes []push) {
 func (b *builder) padPushes(v *resolve.Vessel) []push {
 	var out []push
 	for _, r := range b.l.Runs {
-		if r.Target == v && len(liquids(r)) == 0 {
+		if r.Target == v && gasOnly(r) {
 			out = append(out, b.vesselRelieved(v, b.passage(r))...)
 		}
 	}
