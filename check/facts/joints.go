@@ -12,7 +12,14 @@ import (
 )
 
 func (b *builder) joints() {
-	b.f.Joints, b.f.Seals = make([]Joint, 0, 16), []Seal{}
+	joints, seals := 0, 0
+	for _, r := range b.l.Runs {
+		joints += len(r.Joints)
+		for _, j := range r.Joints {
+			seals += len(j.Seals)
+		}
+	}
+	b.f.Joints, b.f.Seals = make([]Joint, 0, joints), make([]Seal, 0, seals)
 	for _, r := range b.l.Runs {
 		for _, j := range r.Joints {
 			b.f.Joints = append(b.f.Joints, b.joint(j))

@@ -152,17 +152,31 @@ func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Ma
 	var low, high *units.Temperature
 	if m.LowestC != nil {
 		low = celsius(&m.LowestC.Value)
-		if !b.known(part, m.ID, " temperature") {
-			b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.LowestC.Origin, part)
-		}
+		b.restsOnRange(m, m.LowestC, part)
 	}
 	if m.HighestC != nil {
 		high = celsius(&m.HighestC.Value)
-		if m.LowestC == nil && !b.known(part, m.ID, " temperature") { // else both sides are one value, just recorded
-			b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
-		}
+		b.restsOnRange(m, m.HighestC, part)
 	}
 	b.limit(r, part, role+" "+m.ID, low, high, seal, unless(low != nil && high != nil, "the maker's temperature range of ", m.ID))
+}
+
+// restsOnRange records the range of a material; its two sides are one value, with the origin of the one that comes first.
+func (b *builder) restsOnRange(m *catalog.Material, side *catalog.Number, part string) {
+	for _, k := range b.ranges {
+		if k.material == m {
+			b.uses(k.value, part)
+			return
+		}
+	}
+	at := b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", side.Origin, part)
+	b.ranges = append(b.ranges, materialRange{m, at})
+}
+
+// materialRange is the place of the value that a material's range is.
+type materialRange struct {
+	material *catalog.Material
+	value    int
 }
 
 // jointLimits are the ranges of both ends' standards, and of the seal's kind and material.

@@ -32,9 +32,7 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 	p.RowToCK = b.keep(units.CentikelvinDown(units.Celsius(row.ToC)))
 	switch row.Rating {
 	case "suitable", "limited":
-		if !b.again(j.name, c.part) {
-			b.rests(j.name, j.name+": "+row.Rating, row.Origin, c.part)
-		}
+		b.restsOn(j, c.part)
 		if row.Rating == "limited" {
 			b.f.Pairs.Limited = append(b.f.Pairs.Limited, p)
 			return
@@ -55,13 +53,14 @@ func (b *builder) seen(text []byte) (id string, was bool) {
 	return id, false
 }
 
-// judgement is what is known of one material in one fluid, and the name of the value that then stands behind it.
+// judgement is what is known of one material in one fluid, and the place of the value that stands behind it.
 type judgement struct {
 	material *catalog.Material
 	fluid    *resolve.Fluid
 	row      catalog.Row
 	why      string
-	name     string
+	recorded bool
+	value    int
 }
 
 // judged keeps the judgement of each pair of material and fluid: a line has few of them, in many places.
@@ -72,11 +71,18 @@ func (b *builder) judged(c contact, f *resolve.Fluid) *judgement {
 		}
 	}
 	j := judgement{material: c.material, fluid: f}
-	if j.row, j.why = b.row(c, f); j.why == "" {
-		j.name = c.material.ID + " in " + f.Cat.Name + " up to " + strconv.FormatFloat(j.row.ToC, 'g', -1, 64) + " °C"
-	}
+	j.row, j.why = b.row(c, f)
 	b.judgements = append(b.judgements, j)
 	return &b.judgements[len(b.judgements)-1]
+}
+
+func (b *builder) restsOn(j *judgement, part string) {
+	if j.recorded {
+		b.uses(j.value, part)
+		return
+	}
+	name := j.material.ID + " in " + j.fluid.Cat.Name + " up to " + strconv.FormatFloat(j.row.ToC, 'g', -1, 64) + " °C"
+	j.recorded, j.value = true, b.rests(name, name+": "+j.row.Rating, j.row.Origin, part)
 }
 
 func (b *builder) pairAsk(c contact) string {

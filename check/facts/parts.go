@@ -41,7 +41,11 @@ func (b *builder) named(p *resolve.Part, f *resolve.Fluid) bool {
 }
 
 func (b *builder) parts() {
-	b.f.Parts = []Part{}
+	n := 0
+	for _, r := range b.l.Runs {
+		n += len(r.Parts)
+	}
+	b.f.Parts = make([]Part, 0, n)
 	for _, r := range b.l.Runs {
 		open := r.TargetEnd != nil && r.TargetEnd.Sheet != nil && r.TargetEnd.Sheet.Open.V
 		for _, p := range r.Parts {

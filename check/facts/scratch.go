@@ -32,6 +32,7 @@ type scratch struct {
 	balances      []balance
 	vapoursOf     []vapourOf
 	documents     []document
+	ranges        []materialRange
 	told          map[string]bool // cases of one run
 }
 
@@ -65,6 +66,7 @@ func (s *scratch) giveBack() {
 	s.itemSpace, s.capacitySpace, s.limitSpace, s.pairSpace = emptied(s.itemSpace), emptied(s.capacitySpace), emptied(s.limitSpace), emptied(s.pairSpace)
 	s.pushSpace, s.balances = emptied(s.pushSpace), emptied(s.balances)
 	s.vapoursOf, s.documents = emptied(s.vapoursOf), emptied(s.documents)
+	s.ranges = emptied(s.ranges)
 	scratches.Put(s)
 }
 

@@ -1,8 +1,8 @@
 package facts
 
 import (
-	"cmp"
 	"slices"
+	"strings"
 
 	"lineworthy/catalog"
 )
@@ -92,7 +92,7 @@ func (b *builder) closeValues() {
 	for i := range b.resting {
 		b.order = append(b.order, i)
 	}
-	slices.SortFunc(b.order, func(x, y int) int { return cmp.Compare(b.resting[x].ID, b.resting[y].ID) })
+	slices.SortFunc(b.order, func(x, y int) int { return strings.Compare(b.resting[x].ID, b.resting[y].ID) })
 	all, end := make([]string, len(b.used)), 0
 	for _, at := range b.order {
 		b.resting[at].end = end
