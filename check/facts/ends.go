@@ -119,16 +119,17 @@ func materialName(m *catalog.Material) string {
 // an end that does not state it.
 func endRows(e *resolve.End) []*catalog.EndRating {
 	var out []*catalog.EndRating
+	class := classText(e.Sheet.Class.V)
 	for i := range e.Family.Ratings {
-		if row := &e.Family.Ratings[i]; rowMatches(row, e) {
+		if row := &e.Family.Ratings[i]; rowMatches(row, e, class) {
 			out = append(out, row)
 		}
 	}
 	return out
 }
 
-func rowMatches(row *catalog.EndRating, e *resolve.End) bool {
-	if row.Class != "" && classText(row.Class) != classText(e.Sheet.Class.V) {
+func rowMatches(row *catalog.EndRating, e *resolve.End, class string) bool {
+	if row.Class != "" && classText(row.Class) != class {
 		return false
 	}
 	if row.Group != "" && !inGroup(row.Group, e.Material) {

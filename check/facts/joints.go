@@ -201,7 +201,7 @@ func (b *builder) class(j *resolve.Joint) string {
 	switch {
 	case !x.Set || !y.Set:
 		return ""
-	case classText(x.V) == classText(y.V):
+	case x.V == y.V || classText(x.V) == classText(y.V):
 		return "same"
 	}
 	p, q := drilling(j.A), drilling(j.B)
@@ -236,9 +236,10 @@ func sizeOf(text string) (units.Size, bool) {
 }
 
 func drilling(e *resolve.End) *catalog.Drill {
+	class := classText(e.Sheet.Class.V)
 	for i, d := range e.Family.Drilling {
 		size, ok := sizeOf(d.Size)
-		if !ok || classText(d.Class) != classText(e.Sheet.Class.V) {
+		if !ok || classText(d.Class) != class {
 			continue
 		}
 		if same, known := units.Same(size, e.Sheet.Size.V); same && known {

@@ -27,7 +27,7 @@ type passage struct {
 }
 
 func (b *builder) allCases() {
-	b.f.Cases = []Case{}
+	b.f.Cases = make([]Case, 0, 8)
 	for _, r := range b.l.Runs {
 		b.passage(r)
 		clear(b.told)

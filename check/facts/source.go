@@ -130,6 +130,9 @@ func (b *builder) ownVapour(f *resolve.Fluid) push {
 		p.p, p.known = f.Sheet.Vapour.V.Gauge(b.l.Ambient), true
 		return p
 	}
+	if isGas(f) {
+		return p // nobody counts the vapour of a gas
+	}
 	e := f.Props.VapourP
 	if e == nil {
 		return b.belowBoiling(f, p)
