@@ -49,19 +49,28 @@ var failures = []string{"regulator-failed-open", "heated-vessel"}
 func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
 	b.holdEvent(it, it.id, "", pushes, top)
 	for _, event := range failures {
-		if slices.ContainsFunc(pushes, func(p push) bool { return p.name == event }) {
+		if occurs(event, pushes) {
 			b.holdEvent(it, it.id+" in "+event, event, pushes, top)
 		}
 	}
 }
 
-func failure(p push) bool { return slices.Contains(failures, p.name) }
+func occurs(event string, pushes []push) bool {
+	for i := range pushes { // a push is large, so none is copied to be looked at
+		if pushes[i].name == event {
+			return true
+		}
+	}
+	return false
+}
+
+func failure(p *push) bool { return slices.Contains(failures, p.name) }
 
 // of picks the pushes of one event: the highest that is known, and the last that is not. No event is ordinary operation.
 func of(event string, pushes []push) (worst, missing *push) {
 	for i := range pushes {
 		switch p := &pushes[i]; {
-		case event == "" && failure(*p) || event != "" && p.name != event:
+		case event == "" && failure(p) || event != "" && p.name != event:
 		case !p.known:
 			missing = p
 		case worst == nil || p.p > worst.p:

@@ -54,7 +54,8 @@ func (b *builder) warmest(r *resolve.Run, insulated bool) *units.Temperature {
 // steady is the highest pressure of ordinary operation in a list of pushes, failures left out; false when one is unknown.
 func steady(pushes []push) (units.GaugePressure, bool) {
 	var top units.GaugePressure
-	for _, p := range pushes {
+	for i := range pushes {
+		p := &pushes[i]
 		if failure(p) {
 			continue
 		}

@@ -66,6 +66,9 @@ func isYear(mark string) bool {
 	if !strings.Contains(mark, "19") && !strings.Contains(mark, "20") {
 		return false // most marks, and patterns are slow
 	}
+	if len(mark) == 4 && strings.Trim(mark, "0123456789") == "" {
+		return mark[:2] == "19" || mark[:2] == "20" // a year and nothing else, as most hoses have it
+	}
 	left := mark
 	if hasPressure(strings.ToLower(mark)) {
 		left = pressureFigure.ReplaceAllString(mark, "")

@@ -11,7 +11,7 @@ import (
 	"lineworthy/check/units"
 )
 
-func (b *builder) pair(c contact, f *resolve.Fluid) {
+func (b *builder) pair(c *contact, f *resolve.Fluid) {
 	p := Pair{Part: c.part, Layer: c.layer, Contact: c.how, Fluid: f.Cat.Name, Material: "not stated", HotCK: b.hot(b.warm(f))}
 	if c.material != nil {
 		p.Material = c.material.ID
@@ -64,7 +64,7 @@ type judgement struct {
 }
 
 // judged keeps the judgement of each pair of material and fluid: a line has few of them, in many places.
-func (b *builder) judged(c contact, f *resolve.Fluid) *judgement {
+func (b *builder) judged(c *contact, f *resolve.Fluid) *judgement {
 	for i := range b.judgements {
 		if j := &b.judgements[i]; c.material != nil && j.material == c.material && j.fluid == f {
 			return j
@@ -85,7 +85,7 @@ func (b *builder) restsOn(j *judgement, part string) {
 	j.recorded, j.value = true, b.rests(name, name+": "+j.row.Rating, j.row.Origin, part)
 }
 
-func (b *builder) pairAsk(c contact) string {
+func (b *builder) pairAsk(c *contact) string {
 	if c.material == nil {
 		return c.missing
 	}
@@ -93,7 +93,7 @@ func (b *builder) pairAsk(c contact) string {
 }
 
 // row is the catalog row, or the site's evidence, that speaks for the pair; or why none does.
-func (b *builder) row(c contact, f *resolve.Fluid) (catalog.Row, string) {
+func (b *builder) row(c *contact, f *resolve.Fluid) (catalog.Row, string) {
 	if c.material == nil {
 		return catalog.Row{}, "the " + c.layer + " material of " + c.part + " is not stated"
 	}
@@ -199,7 +199,7 @@ func (b *builder) evidenceFor(m *catalog.Material, f *resolve.Fluid, hot units.T
 }
 
 // bars files every legal bar of the fluid that names something the wetted material contains.
-func (b *builder) bars(c contact, f *resolve.Fluid) {
+func (b *builder) bars(c *contact, f *resolve.Fluid) {
 	if c.how != "wetted" {
 		return
 	}

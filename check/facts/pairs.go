@@ -21,7 +21,8 @@ func (b *builder) pairs() {
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
 		b.contacts = contacts(b.contacts[:0], r)
-		for _, c := range b.contacts {
+		for i := range b.contacts {
+			c := &b.contacts[i]
 			for _, f := range r.Fluids {
 				if c.how == "permeated" && !b.permeates(f, c) {
 					continue
@@ -116,7 +117,7 @@ func endContact(out []contact, r *resolve.Run, e *resolve.End) []contact {
 
 // permeates says whether the fluid is one that reaches the layer behind the liner in harmful amount: the catalog has a
 // row for it, or it is a liquefied or aggressive gas. Absent such a row a solvent or water is not held against a braid.
-func (b *builder) permeates(f *resolve.Fluid, c contact) bool {
+func (b *builder) permeates(f *resolve.Fluid, c *contact) bool {
 	may := c.options
 	if c.material != nil {
 		may = []string{c.material.ID}

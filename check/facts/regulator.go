@@ -40,7 +40,7 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 func (b *builder) pumped(p *resolve.Part, up []push) []push {
 	var out []push
 	for _, u := range up {
-		if failure(u) {
+		if failure(&u) {
 			out = append(out, u) // passes through; it is not added to a shut outlet, which is another event
 			continue
 		}
