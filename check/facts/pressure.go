@@ -160,6 +160,9 @@ func unknownFirst(p push) int {
 	return 0
 }
 
+// usualPushes is room enough for what meets in the vessels of most lines; a list may grow beyond.
+const usualPushes = 8
+
 // pushRoom is an empty list with room for n pushes, out of one space for the whole line: pushes are many and end with it.
 func (b *builder) pushRoom(n int) []push {
 	from := len(b.pushSpace)

@@ -14,7 +14,7 @@ import (
 // not a protective device, and so a second one in series gets no credit against the first (ASME Section VIII Div. 1 UG-125(g) note, as reproduced in Wisconsin SPS 341 Appendix C; published).
 func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 	p := r.Parts[i]
-	var out []push
+	out := b.pushRoom(len(up) + 2)
 	if p.Sheet.Set.Set {
 		set := p.Sheet.Set.V.Gauge(b.l.Ambient)
 		rise, how := measure.DefaultLockUp, "the usual limit for its kind"
@@ -38,7 +38,7 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 
 // pumped adds the pump's own shut-in pressure to what stands at its inlet.
 func (b *builder) pumped(p *resolve.Part, up []push) []push {
-	var out []push
+	out := b.pushRoom(len(up))
 	for _, u := range up {
 		if failure(&u) {
 			out = append(out, u) // passes through; it is not added to a shut outlet, which is another event

@@ -35,7 +35,7 @@ func (b *builder) vessel(r *resolve.Run) []push {
 
 // vapours are the vapour pressures of the run's liquids, those below ambient left out.
 func (b *builder) vapours(r *resolve.Run) []push {
-	var pushes []push
+	pushes := b.pushRoom(len(r.Fluids))
 	for _, f := range r.Fluids {
 		if p := b.vapour(f); !isGas(f) && (p.known && p.p > 0 || !p.known && p.why != "") {
 			pushes = append(pushes, p)
@@ -46,7 +46,7 @@ func (b *builder) vapours(r *resolve.Run) []push {
 
 // inside is the pressure in a vessel: what its pad runs deliver, or none when it is open to the air.
 func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
-	pushes := b.standing(v)
+	pushes := append(b.pushRoom(usualPushes), b.standing(v)...)
 	fed := len(pushes) > 0
 	for _, pad := range b.l.Runs {
 		if pad == not || pad.Target != v {
