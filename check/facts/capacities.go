@@ -47,10 +47,10 @@ var failures = []string{"regulator-failed-open", "heated-vessel"}
 
 // hold files the item against the highest push of each event, and once more where a push of the event is not known.
 func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
-	b.holdEvent(it, it.id, "", pushes, top)
+	b.holdEvent(&it, it.id, "", pushes, top)
 	for _, event := range failures {
 		if occurs(event, pushes) {
-			b.holdEvent(it, it.id+" in "+event, event, pushes, top)
+			b.holdEvent(&it, it.id+" in "+event, event, pushes, top)
 		}
 	}
 }
@@ -80,7 +80,7 @@ func of(event string, pushes []push) (worst, missing *push) {
 	return worst, missing
 }
 
-func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units.Temperature) {
+func (b *builder) holdEvent(it *item, id, event string, pushes []push, top *units.Temperature) {
 	worst, missing := of(event, pushes)
 	if worst != nil {
 		c := b.capacity(it, id, top)
@@ -96,7 +96,7 @@ func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units
 	}
 }
 
-func (b *builder) capacity(it item, id string, top *units.Temperature) Capacity {
+func (b *builder) capacity(it *item, id string, top *units.Temperature) Capacity {
 	c := Capacity{ID: id, Part: it.part, What: it.what, Hose: it.hose, TempCK: b.hot(top)}
 	switch {
 	case top == nil:

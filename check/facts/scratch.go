@@ -45,13 +45,14 @@ func newScratch() *scratch {
 
 var scratches = sync.Pool{New: func() any { return newScratch() }}
 
-// largest is how many pairs a line may have for its scratch to be kept: that of a huge one would be emptied again and
+// largest is how many pairs and unknown facts a line may have for its scratch to be kept: that of a huge one would be emptied again and
 // again for small ones.
 const largest = 2000
 
-// giveBack empties the scratch, so that nothing of the line stays, and hands it to the next line.
+// giveBack hands the scratch to the next line. Lists start again at no length and what stands behind it is overwritten,
+// never read; the pool lets go of it all at the next collections.
 func (s *scratch) giveBack() {
-	if len(s.paired) > largest {
+	if len(s.paired)+len(s.why) > largest {
 		return
 	}
 	clear(s.why)
@@ -61,19 +62,10 @@ func (s *scratch) giveBack() {
 	clear(s.spots)
 	clear(s.paired)
 	clear(s.told)
-	s.resting, s.used, s.judgements, s.contacts = emptied(s.resting), emptied(s.used), emptied(s.judgements), emptied(s.contacts[:cap(s.contacts)]) // an earlier run may have had more
-	s.heats, s.endRatings = emptied(s.heats), emptied(s.endRatings)
-	s.itemSpace, s.capacitySpace, s.limitSpace, s.pairSpace = emptied(s.itemSpace), emptied(s.capacitySpace), emptied(s.limitSpace), emptied(s.pairSpace)
-	s.pushSpace, s.balances = emptied(s.pushSpace), emptied(s.balances)
-	s.vapoursOf, s.documents = emptied(s.vapoursOf), emptied(s.documents)
-	s.ranges = emptied(s.ranges)
+	s.resting, s.used, s.judgements, s.ranges = s.resting[:0], s.used[:0], s.judgements[:0], s.ranges[:0]
+	s.heats, s.endRatings, s.vapoursOf, s.documents = s.heats[:0], s.endRatings[:0], s.vapoursOf[:0], s.documents[:0]
+	s.itemSpace, s.pushSpace, s.balances = s.itemSpace[:0], s.pushSpace[:0], s.balances[:0]
 	scratches.Put(s)
-}
-
-// emptied forgets what a list holds and keeps its space. What lies beyond its length was forgotten before.
-func emptied[T any](s []T) []T {
-	clear(s)
-	return s[:0]
 }
 
 // cut copies what was gathered into a list of its own length, which is never nil.
