@@ -47,8 +47,12 @@ func blockLength(text string) int {
 }
 
 // Rows returns the rows for any of the materials (ids) in file order. An empty result means that nothing
-// is known. The error names the line of a row that cannot be read.
+// is known. They are shared and must not be changed. The error names the line of a row that cannot be read.
 func (f *Fluid) Rows(materials ...string) ([]Row, error) {
+	if len(materials) == 1 { // the usual question needs no copy
+		rows, err := f.table.of(materials[0])
+		return slices.Clip(rows), err
+	}
 	var rows []Row
 	for _, m := range materials {
 		found, err := f.table.of(m)

@@ -18,7 +18,7 @@ type item struct {
 }
 
 func (b *builder) capacities() {
-	b.f.Capacities = make([]Capacity, 0, 96)
+	b.f.Capacities = b.capacitySpace[:0]
 	for _, r := range b.l.Runs {
 		top := b.hottest(r)
 		for i, p := range r.Parts {
@@ -36,6 +36,7 @@ func (b *builder) capacities() {
 	for _, v := range b.l.Vessels {
 		b.vesselItem(v)
 	}
+	b.f.Capacities, b.capacitySpace = cut(b.f.Capacities), b.f.Capacities
 	for _, c := range b.f.Capacities {
 		b.f.Line.Pressurised = b.f.Line.Pressurised || !c.DemandKPa.Known || c.DemandKPa.V > 0
 	}
@@ -47,21 +48,30 @@ var failures = []string{"regulator-failed-open", "heated-vessel"}
 
 // hold files the item against the highest push of each event, and once more where a push of the event is not known.
 func (b *builder) hold(it item, pushes []push, top *units.Temperature) {
-	b.holdEvent(it, it.id, "", pushes, top)
+	b.holdEvent(&it, it.id, "", pushes, top)
 	for _, event := range failures {
-		if slices.ContainsFunc(pushes, func(p push) bool { return p.name == event }) {
-			b.holdEvent(it, it.id+" in "+event, event, pushes, top)
+		if occurs(event, pushes) {
+			b.holdEvent(&it, it.id+" in "+event, event, pushes, top)
 		}
 	}
 }
 
-func failure(p push) bool { return slices.Contains(failures, p.name) }
+func occurs(event string, pushes []push) bool {
+	for i := range pushes { // a push is large, so none is copied to be looked at
+		if pushes[i].name == event {
+			return true
+		}
+	}
+	return false
+}
+
+func failure(p *push) bool { return slices.Contains(failures, p.name) }
 
 // of picks the pushes of one event: the highest that is known, and the last that is not. No event is ordinary operation.
 func of(event string, pushes []push) (worst, missing *push) {
 	for i := range pushes {
 		switch p := &pushes[i]; {
-		case event == "" && failure(*p) || event != "" && p.name != event:
+		case event == "" && failure(p) || event != "" && p.name != event:
 		case !p.known:
 			missing = p
 		case worst == nil || p.p > worst.p:
@@ -71,7 +81,7 @@ func of(event string, pushes []push) (worst, missing *push) {
 	return worst, missing
 }
 
-func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units.Temperature) {
+func (b *builder) holdEvent(it *item, id, event string, pushes []push, top *units.Temperature) {
 	worst, missing := of(event, pushes)
 	if worst != nil {
 		c := b.capacity(it, id, top)
@@ -87,7 +97,7 @@ func (b *builder) holdEvent(it item, id, event string, pushes []push, top *units
 	}
 }
 
-func (b *builder) capacity(it item, id string, top *units.Temperature) Capacity {
+func (b *builder) capacity(it *item, id string, top *units.Temperature) Capacity {
 	c := Capacity{ID: id, Part: it.part, What: it.what, Hose: it.hose, TempCK: b.hot(top)}
 	switch {
 	case top == nil:
@@ -102,7 +112,7 @@ func (b *builder) capacity(it item, id string, top *units.Temperature) Capacity 
 
 // partItems are the body, the ends and, for a gauge, the range of one part.
 func (b *builder) partItems(p *resolve.Part, top *units.Temperature) []item {
-	var items []item
+	from := len(b.itemSpace)
 	t := units.Temperature(0)
 	if top != nil {
 		t = *top
@@ -113,27 +123,27 @@ func (b *builder) partItems(p *resolve.Part, top *units.Temperature) []item {
 	case "hose":
 		it := item{id: p.ID + " hose", part: p.ID, what: "hose", hose: true}
 		it.have, it.why, it.ask = b.hoseRating(p, &t)
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	case "regulator", "pump": // rated is for the outlet side; a regulator's inlet has its own figure
 		it := b.body(p)
 		it.behind = true
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	case "gauge":
 		it := item{id: p.ID + " range", part: p.ID, what: "gauge", why: "the range of " + p.ID + " is not stated", ask: "range of " + p.ID}
 		if p.Sheet.Range.Set {
 			it.have, it.why = p.Sheet.Range.V.Gauge(b.l.Ambient), ""
 		}
-		items = append(items, it)
+		b.itemSpace = append(b.itemSpace, it)
 	default:
-		items = append(items, b.body(p))
+		b.itemSpace = append(b.itemSpace, b.body(p))
 	}
 	for _, e := range []*resolve.End{p.Inlet, p.Outlet} {
 		if it, ok := b.endItem(e, t); ok {
 			it.behind = e == p.Outlet
-			items = append(items, it)
+			b.itemSpace = append(b.itemSpace, it)
 		}
 	}
-	return items
+	return b.itemSpace[from:len(b.itemSpace):len(b.itemSpace)]
 }
 
 // body is the stamped rating of anything but a hose.

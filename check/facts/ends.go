@@ -17,33 +17,68 @@ func (b *builder) endItem(e *resolve.End, t units.Temperature) (item, bool) {
 		return item{}, false // a joint of unknown ends is reported as such
 	}
 	it := item{id: e.Owner + " " + e.Name, part: e.Owner, what: "end"}
-	rows := endRows(e)
-	if len(rows) == 0 {
+	r := b.endRating(e, t)
+	if !r.found {
 		if len(e.Family.Ratings) == 0 && certified(e) {
 			return item{}, false
 		}
 		it.why, it.ask = b.noRow(e)
 		return it, true
 	}
-	low := units.GaugePressure(0)
-	for i, row := range rows {
-		at, err := endCurve(e.Family, row).At(t)
-		if err != nil {
-			it.why, it.ask = err.Error(), "the maker's rating of this end at that temperature"
-			return it, true
-		}
-		if p := units.GaugePressure(at); i == 0 || p < low {
-			low = p
-		}
-		if id := e.Family.ID + " " + row.Class + " " + row.Group + " rating"; !b.again(id, e.Owner) {
-			b.rests(id, ratingName(e.Family, row), row.Origin, e.Owner)
-		}
+	for _, v := range r.rests {
+		b.uses(v, e.Owner)
 	}
-	it.have = low
+	it.have, it.why, it.ask = r.have, r.why, r.ask
 	return it, true
 }
 
-func ratingName(f *catalog.Connection, row catalog.EndRating) string {
+// endRating is what the rows of a standard say of all ends of one kind at one temperature.
+type endRating struct {
+	family   *catalog.Connection
+	material *catalog.Material
+	class    string
+	size     units.Size
+	sized    bool
+	at       units.Temperature
+	found    bool // there are rows for it
+	have     units.GaugePressure
+	why, ask string
+	rests    []int // the values behind it
+}
+
+// endRating reads the rows once for each kind of end: a line has few kinds, in many places.
+func (b *builder) endRating(e *resolve.End, t units.Temperature) *endRating {
+	for i := range b.endRatings {
+		r := &b.endRatings[i]
+		if r.family == e.Family && r.material == e.Material && r.at == t && r.class == e.Sheet.Class.V && r.sized == e.Sheet.Size.Set && r.size == e.Sheet.Size.V {
+			return r
+		}
+	}
+	b.endRatings = append(b.endRatings, endRating{
+		family: e.Family, material: e.Material, class: e.Sheet.Class.V, size: e.Sheet.Size.V, sized: e.Sheet.Size.Set, at: t,
+	})
+	r := &b.endRatings[len(b.endRatings)-1]
+	b.readEnd(e, r)
+	return r
+}
+
+// readEnd takes the lowest of the rows; one that says nothing at the temperature leaves the end unknown.
+func (b *builder) readEnd(e *resolve.End, r *endRating) {
+	for _, row := range endRows(e) {
+		at, err := endCurve(e.Family, row).At(r.at)
+		if err != nil {
+			r.found, r.have, r.why, r.ask = true, 0, err.Error(), "the maker's rating of this end at that temperature"
+			return
+		}
+		if p := units.GaugePressure(at); !r.found || p < r.have {
+			r.found, r.have = true, p
+		}
+		id := e.Family.ID + " " + row.Class + " " + row.Group + " rating"
+		r.rests = append(r.rests, b.rests(id, ratingName(e.Family, row), row.Origin, e.Owner))
+	}
+}
+
+func ratingName(f *catalog.Connection, row *catalog.EndRating) string {
 	name := "pressure rating of " + f.Name
 	if row.Class != "" {
 		name += ", " + row.Class
@@ -82,18 +117,19 @@ func materialName(m *catalog.Material) string {
 
 // endRows are the rating rows that speak for the end. A row that asks for a class, group or material is not matched by
 // an end that does not state it.
-func endRows(e *resolve.End) []catalog.EndRating {
-	var out []catalog.EndRating
-	for _, row := range e.Family.Ratings {
-		if rowMatches(row, e) {
+func endRows(e *resolve.End) []*catalog.EndRating {
+	var out []*catalog.EndRating
+	class := classText(e.Sheet.Class.V)
+	for i := range e.Family.Ratings {
+		if row := &e.Family.Ratings[i]; rowMatches(row, e, class) {
 			out = append(out, row)
 		}
 	}
 	return out
 }
 
-func rowMatches(row catalog.EndRating, e *resolve.End) bool {
-	if row.Class != "" && classText(row.Class) != classText(e.Sheet.Class.V) {
+func rowMatches(row *catalog.EndRating, e *resolve.End, class string) bool {
+	if row.Class != "" && classText(row.Class) != class {
 		return false
 	}
 	if row.Group != "" && !inGroup(row.Group, e.Material) {
@@ -130,8 +166,8 @@ func sizeIn(sizes []string, e *resolve.End) bool {
 
 // endCurve is the row as a curve. A single point stands for the family's whole temperature range; a table holds its
 // first row down to the family's lowest temperature.
-func endCurve(f *catalog.Connection, row catalog.EndRating) measure.Curve {
-	var c measure.Curve
+func endCurve(f *catalog.Connection, row *catalog.EndRating) measure.Curve {
+	c := measure.Curve{T: make([]units.Temperature, 0, len(row.Points)+1), Y: make([]float64, 0, len(row.Points)+1)}
 	for _, p := range row.Points {
 		c.T, c.Y = append(c.T, units.Celsius(p.C)), append(c.Y, p.Value*1e5)
 	}

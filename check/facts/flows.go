@@ -11,7 +11,7 @@ import (
 func (b *builder) flows() {
 	b.f.Flows = []Flow{}
 	for _, r := range b.l.Runs {
-		if len(liquids(r)) > 0 {
+		if !gasOnly(r) {
 			b.f.Flows = append(b.f.Flows, b.flow(r))
 		}
 	}

@@ -1,8 +1,6 @@
 package facts
 
 import (
-	"fmt"
-
 	"lineworthy/check/measure"
 	"lineworthy/check/resolve"
 	"lineworthy/check/units"
@@ -32,7 +30,7 @@ func (b *builder) withHead(r *resolve.Run, pushes []push) []push {
 	for i := range pushes {
 		pushes[i].p = pushes[i].p.Plus(extra)
 		if head.V > 0 {
-			pushes[i].cause += fmt.Sprintf(", with %s of liquid above", head.Text)
+			pushes[i].cause += ", with " + head.Text + " of liquid above"
 		}
 	}
 	return pushes

@@ -69,7 +69,7 @@ const shellExpansion = 4.8e-5
 // runFrom is the liquid run that starts at the vessel.
 func (b *builder) runFrom(v *resolve.Vessel) *resolve.Run {
 	for _, r := range b.l.Runs {
-		if r.Source == v && len(liquids(r)) > 0 {
+		if r.Source == v && !gasOnly(r) {
 			return r
 		}
 	}

@@ -19,7 +19,9 @@ func (b *builder) hoseRating(p *resolve.Part, t *units.Temperature) (rated units
 	switch {
 	case s.Rated.Set && (s.Evidence.Set || why != "" || s.Rated.V.Gauge(b.l.Ambient) < class):
 		rated, why = s.Rated.V.Gauge(b.l.Ambient), ""
-		b.rests(p.ID+" rated", fmt.Sprintf("working pressure of %s, %s", p.ID, s.Rated.Text), stated(s.Evidence.V), p.ID)
+		if !b.known(p.ID, p.ID, " rated") {
+			b.rests(p.ID+" rated", "working pressure of "+p.ID+", "+s.Rated.Text, stated(s.Evidence.V), p.ID)
+		}
 	case why != "":
 		return 0, why, "rated of " + p.ID + ", with evidence"
 	default:
@@ -150,7 +152,7 @@ func derating(p *resolve.Part) []measure.Curve {
 }
 
 func curve(points []catalog.Point, d *catalog.Derating) measure.Curve {
-	c := measure.Curve{Steps: d.Steps}
+	c := measure.Curve{T: make([]units.Temperature, 0, len(points)), Y: make([]float64, 0, len(points)), Steps: d.Steps}
 	for _, p := range points {
 		c.T, c.Y = append(c.T, units.Celsius(p.C)), append(c.Y, p.Value)
 	}

@@ -11,7 +11,15 @@ import (
 )
 
 func (b *builder) hoses() {
-	b.f.Hoses, b.f.Services = []Hose{}, []Service{}
+	hoses, services := 0, 0
+	for _, r := range b.l.Runs {
+		for _, p := range r.Parts {
+			if p.Sheet.Kind.V == "hose" {
+				hoses, services = hoses+1, services+len(r.Fluids)
+			}
+		}
+	}
+	b.f.Hoses, b.f.Services = make([]Hose, 0, hoses), make([]Service, 0, services)
 	for _, r := range b.l.Runs {
 		for _, p := range r.Parts {
 			if p.Sheet.Kind.V == "hose" {

@@ -12,7 +12,14 @@ import (
 )
 
 func (b *builder) joints() {
-	b.f.Joints, b.f.Seals = make([]Joint, 0, 16), []Seal{}
+	joints, seals := 0, 0
+	for _, r := range b.l.Runs {
+		joints += len(r.Joints)
+		for _, j := range r.Joints {
+			seals += len(j.Seals)
+		}
+	}
+	b.f.Joints, b.f.Seals = make([]Joint, 0, joints), make([]Seal, 0, seals)
 	for _, r := range b.l.Runs {
 		for _, j := range r.Joints {
 			b.f.Joints = append(b.f.Joints, b.joint(j))
@@ -95,7 +102,9 @@ func (b *builder) mate(j *resolve.Joint, out *Joint) {
 	out.Mate, out.Why = m.Verdict, m.Why
 	out.LookAlike = m.Verdict == "stop"
 	if m.Verdict == "fits" {
-		b.rests("mating "+a.ID+" "+c.ID, "that "+a.Name+" joins "+c.Name, m.Origin, j.ID)
+		if !b.known(j.ID, "mating ", a.ID, " ", c.ID) {
+			b.rests("mating "+a.ID+" "+c.ID, "that "+a.Name+" joins "+c.Name, m.Origin, j.ID)
+		}
 	}
 }
 
@@ -192,7 +201,7 @@ func (b *builder) class(j *resolve.Joint) string {
 	switch {
 	case !x.Set || !y.Set:
 		return ""
-	case classText(x.V) == classText(y.V):
+	case x.V == y.V || classText(x.V) == classText(y.V):
 		return "same"
 	}
 	p, q := drilling(j.A), drilling(j.B)
@@ -227,9 +236,10 @@ func sizeOf(text string) (units.Size, bool) {
 }
 
 func drilling(e *resolve.End) *catalog.Drill {
+	class := classText(e.Sheet.Class.V)
 	for i, d := range e.Family.Drilling {
 		size, ok := sizeOf(d.Size)
-		if !ok || classText(d.Class) != classText(e.Sheet.Class.V) {
+		if !ok || classText(d.Class) != class {
 			continue
 		}
 		if same, known := units.Same(size, e.Sheet.Size.V); same && known {

@@ -11,7 +11,7 @@ import (
 )
 
 func (b *builder) limits() {
-	b.f.Limits = make([]Limit, 0, 64)
+	b.f.Limits = b.limitSpace[:0]
 	for _, r := range b.l.Runs {
 		for _, p := range r.Parts {
 			b.partLimits(p)
@@ -21,11 +21,13 @@ func (b *builder) limits() {
 		}
 		b.steamLimits(r)
 	}
+	b.f.Limits, b.limitSpace = cut(b.f.Limits), b.f.Limits
 }
 
 // limit files one temperature range, and notes why a side of it is not known.
 func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temperature, seal bool, ask string) {
-	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: b.hot(b.everHottest(r)), ColdestCK: b.cold(b.coldest(r)), VentedCK: b.vented(r)}
+	h := b.heat(r)
+	l := Limit{ID: part + " " + what, Part: part, What: what, Seal: seal, HottestCK: h.hottest, ColdestCK: h.coldest, VentedCK: h.vented}
 	if high != nil {
 		l.HighestCK = b.keep(units.CentikelvinDown(*high))
 	} else {
@@ -37,6 +39,23 @@ func (b *builder) limit(r *resolve.Run, part, what string, low, high *units.Temp
 		b.unknown(l.ID, "limits.lowest_ck", "the lowest temperature for "+part+" ("+what+") is not known", ask)
 	}
 	b.f.Limits = append(b.f.Limits, l)
+}
+
+// heat is how hot and cold a run gets, as facts: every limit of the run names them.
+type heat struct {
+	run                      *resolve.Run
+	hottest, coldest, vented Int
+}
+
+func (b *builder) heat(r *resolve.Run) heat {
+	for _, h := range b.heats {
+		if h.run == r {
+			return h
+		}
+	}
+	h := heat{r, b.hot(b.everHottest(r)), b.cold(b.coldest(r)), b.vented(r)}
+	b.heats = append(b.heats, h)
+	return h
 }
 
 // vented is how cold a liquefied gas of the run makes what it touches when it is let off to the air: its boiling point.
@@ -60,14 +79,14 @@ func (b *builder) partLimits(p *resolve.Part) {
 	}
 	if s.Kind.V == "hose" {
 		low, high := b.hoseSpan(p)
-		b.limit(p.Run, p.ID, "hose class", low, high, false, "lowest and highest of "+p.ID+", with evidence")
+		b.limit(p.Run, p.ID, "hose class", low, high, false, unless(low != nil && high != nil, "lowest and highest of ", p.ID, ", with evidence"))
 		for _, l := range p.Layers {
 			if l.Role != "cover" && l.Material != nil && !vouched(l) {
 				b.materialLimit(p.Run, p.ID, l.Role, l.Material, false)
 			}
 		}
 	} else if s.Kind.V != "gauge" {
-		b.limit(p.Run, p.ID, "stated", ptr(s.Lowest), ptr(s.Highest), false, "lowest and highest of "+p.ID)
+		b.limit(p.Run, p.ID, "stated", ptr(&s.Lowest), ptr(&s.Highest), false, unless(s.Lowest.Set && s.Highest.Set, "lowest and highest of ", p.ID))
 	}
 	for _, m := range p.Wetted {
 		b.materialLimit(p.Run, p.ID, m.ID, m, false)
@@ -83,7 +102,7 @@ func vouched(l resolve.Layer) bool {
 	return l.Material != nil && slices.Contains(l.Options, l.Material.ID)
 }
 
-func ptr(o sheet.Of[units.Temperature]) *units.Temperature {
+func ptr(o *sheet.Of[units.Temperature]) *units.Temperature {
 	if !o.Set {
 		return nil
 	}
@@ -93,23 +112,26 @@ func ptr(o sheet.Of[units.Temperature]) *units.Temperature {
 // hoseSpan is the class's range, narrowed by what is printed on the hose, widened only with a document.
 func (b *builder) hoseSpan(p *resolve.Part) (low, high *units.Temperature) {
 	if p.Hose != nil {
-		low, high = b.span(p.Hose.Temperature, p.Hose.ID+" temperature", "temperature range of "+p.Hose.Name, p.ID)
+		low, high = b.span(p.Hose.Temperature, p.Hose.ID, p.Hose.Name, p.ID)
 	}
 	s := p.Sheet
-	if t := ptr(s.Highest); t != nil && (s.Evidence.Set || high == nil || *t < *high) {
+	if t := ptr(&s.Highest); t != nil && (s.Evidence.Set || high == nil || *t < *high) {
 		high = t
 	}
-	if t := ptr(s.Lowest); t != nil && (s.Evidence.Set || low == nil || *t > *low) {
+	if t := ptr(&s.Lowest); t != nil && (s.Evidence.Set || low == nil || *t > *low) {
 		low = t
 	}
 	return low, high
 }
 
-func (b *builder) span(s *catalog.Span, id, what, part string) (low, high *units.Temperature) {
+// span is the temperature range of a row of the catalog, on which the part rests.
+func (b *builder) span(s *catalog.Span, row, name, part string) (low, high *units.Temperature) {
 	if s == nil {
 		return nil, nil
 	}
-	b.rests(id, what, s.Origin, part)
+	if !b.known(part, row, " temperature") {
+		b.rests(row+" temperature", "temperature range of "+name, s.Origin, part)
+	}
 	return celsius(s.LowestC), celsius(s.HighestC)
 }
 
@@ -131,31 +153,51 @@ func (b *builder) materialLimit(r *resolve.Run, part, role string, m *catalog.Ma
 	var low, high *units.Temperature
 	if m.LowestC != nil {
 		low = celsius(&m.LowestC.Value)
-		if id := m.ID + " temperature"; !b.again(id, part) {
-			b.rests(id, "temperature range of "+m.Name+" ("+m.ID+")", m.LowestC.Origin, part)
-		}
+		b.restsOnRange(m, m.LowestC, part)
 	}
 	if m.HighestC != nil {
 		high = celsius(&m.HighestC.Value)
-		if id := m.ID + " temperature"; !b.again(id, part) {
-			b.rests(id, "temperature range of "+m.Name+" ("+m.ID+")", m.HighestC.Origin, part)
+		b.restsOnRange(m, m.HighestC, part)
+	}
+	b.limit(r, part, role+" "+m.ID, low, high, seal, unless(low != nil && high != nil, "the maker's temperature range of ", m.ID))
+}
+
+// restsOnRange records the range of a material; its two sides are one value, with the origin of the one that comes first.
+func (b *builder) restsOnRange(m *catalog.Material, side *catalog.Number, part string) {
+	for _, k := range b.ranges {
+		if k.material == m {
+			b.uses(k.value, part)
+			return
 		}
 	}
-	b.limit(r, part, role+" "+m.ID, low, high, seal, "the maker's temperature range of "+m.ID)
+	at := b.rests(m.ID+" temperature", "temperature range of "+m.Name+" ("+m.ID+")", side.Origin, part)
+	b.ranges = append(b.ranges, materialRange{m, at})
+}
+
+// materialRange is the place of the value that a material's range is.
+type materialRange struct {
+	material *catalog.Material
+	value    int
 }
 
 // jointLimits are the ranges of both ends' standards, and of the seal's kind and material.
 func (b *builder) jointLimits(j *resolve.Joint) {
 	for _, e := range []*resolve.End{j.A, j.B} {
-		if e.Material != nil && e.Material.Family != "metal" && (e.Part == nil || e.Material != e.Part.Body) {
-			b.materialLimit(j.Run, e.Owner+" "+e.Name, "end", e.Material, false)
-		}
-		if e.Family == nil || e.Family.Temperature == nil {
+		own := e.Material != nil && e.Material.Family != "metal" && (e.Part == nil || e.Material != e.Part.Body)
+		ranged := e.Family != nil && e.Family.Temperature != nil
+		if !own && !ranged {
 			continue
 		}
-		low, high := b.span(e.Family.Temperature, e.Family.ID+" temperature", "temperature range of "+e.Family.Name, e.Owner)
+		name := e.Owner + " " + e.Name
+		if own {
+			b.materialLimit(j.Run, name, "end", e.Material, false)
+		}
+		if !ranged {
+			continue
+		}
+		low, high := b.span(e.Family.Temperature, e.Family.ID, e.Family.Name, e.Owner)
 		if low != nil && high != nil {
-			b.limit(j.Run, e.Owner+" "+e.Name, "end", low, high, false, "")
+			b.limit(j.Run, name, "end", low, high, false, "")
 		}
 	}
 	for _, s := range j.Seals {
@@ -167,7 +209,9 @@ func (b *builder) jointLimits(j *resolve.Joint) {
 			if low == nil && s.Material != nil {
 				low = celsius(numberOf(s.Material.LowestC))
 			}
-			b.rests(k.ID+" temperature", "temperature limit of "+k.Name, k.HighestC.Origin, s.ID)
+			if !b.known(s.ID, k.ID, " temperature") {
+				b.rests(k.ID+" temperature", "temperature limit of "+k.Name, k.HighestC.Origin, s.ID)
+			}
 			b.limit(j.Run, s.ID, "kind "+k.ID, low, celsius(&k.HighestC.Value), true, "the maker's temperature range of the seal")
 		}
 	}

@@ -60,7 +60,8 @@ func (b *builder) sunned(top *units.Temperature, insulated bool) *units.Temperat
 // steady is the highest pressure of ordinary operation in a list of pushes, failures left out; false when one is unknown.
 func steady(pushes []push) (units.GaugePressure, bool) {
 	var top units.GaugePressure
-	for _, p := range pushes {
+	for i := range pushes {
+		p := &pushes[i]
 		if failure(p) {
 			continue
 		}

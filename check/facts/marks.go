@@ -13,7 +13,6 @@ import (
 
 var (
 	pressureFigure = regexp.MustCompile(`(?i)\d+\s*(psi|bar|kpa|mpa|kgf)`)
-	pressureMark   = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
 	yearMark       = regexp.MustCompile(`\b(19|20)\d\d\b`)
 	standardMark   = regexp.MustCompile(`(?i)^\s*(astm|bs|din|en|gb|iso|jis|nf|sae|ul)\b`) // its numbers are no years of making
 	notFor         = regexp.MustCompile(`(?i)\b(not?|never|except|without)\b`)
@@ -30,7 +29,7 @@ func (b *builder) marks(p *resolve.Part, h *Hose) {
 	text := strings.ToLower(strings.Join(all, " | "))
 	h.MarkedAmmonia = Yes(marked(all, "ammonia"))
 	h.MarkedLPG = Yes(marked(all, "lpg", "lp-gas", "lp gas"))
-	h.MarkedPressure = Yes(pressureMark.MatchString(text))
+	h.MarkedPressure = Yes(hasPressure(text))
 	h.MarkedYear = Yes(slices.ContainsFunc(all, isYear))
 	h.MarkedMaker = Yes(strings.Contains(text, "maker"))
 }
@@ -43,12 +42,38 @@ func marked(marks []string, names ...string) bool {
 	})
 }
 
+// hasPressure says whether a text in small letters holds a pressure: a figure, perhaps a space, and a unit. Every hose
+// has a mark to look through, and a pattern took ten times as long.
+func hasPressure(text string) bool {
+	for _, unit := range []string{"psi", "bar", "kpa", "mpa", "kgf"} {
+		for rest := text; ; {
+			before, after, found := strings.Cut(rest, unit)
+			if !found {
+				break
+			}
+			before = strings.TrimRight(before, " \t\n\f\r")
+			if n := len(before); n > 0 && before[n-1] >= '0' && before[n-1] <= '9' {
+				return true
+			}
+			rest = after
+		}
+	}
+	return false
+}
+
 // isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi.
 func isYear(mark string) bool {
 	if !strings.Contains(mark, "19") && !strings.Contains(mark, "20") {
 		return false // most marks, and patterns are slow
 	}
-	return !standardMark.MatchString(mark) && yearMark.MatchString(pressureFigure.ReplaceAllString(mark, ""))
+	if len(mark) == 4 && strings.Trim(mark, "0123456789") == "" {
+		return mark[:2] == "19" || mark[:2] == "20" // a year and nothing else, as most hoses have it
+	}
+	left := mark
+	if hasPressure(strings.ToLower(mark)) {
+		left = pressureFigure.ReplaceAllString(mark, "")
+	}
+	return yearMark.MatchString(left) && !standardMark.MatchString(mark)
 }
 
 func words(list []sheet.Of[string]) []string {

@@ -1,7 +1,6 @@
 package facts
 
 import (
-	"fmt"
 	"slices"
 
 	"lineworthy/catalog"
@@ -82,8 +81,8 @@ func (b *builder) meet(x, y *resolve.Fluid, at string) {
 	if at == "pad" && isGas(y) && !isGas(x) {
 		x, y = y, x // the gas first, whichever way round the run names them
 	}
-	twin := fmt.Sprintf("%s and %s (%s)", y.Key, x.Key, at)
-	m := Meeting{ID: fmt.Sprintf("%s and %s (%s)", x.Key, y.Key, at), A: x.Cat.Name, B: y.Cat.Name, Where: at}
+	twin := y.Key + " and " + x.Key + " (" + at + ")"
+	m := Meeting{ID: x.Key + " and " + y.Key + " (" + at + ")", A: x.Cat.Name, B: y.Cat.Name, Where: at}
 	if slices.ContainsFunc(b.f.Meetings, func(o Meeting) bool { return o.ID == m.ID || o.ID == twin }) {
 		return
 	}

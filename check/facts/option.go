@@ -10,7 +10,7 @@ import (
 // Rate is how a material bears a fluid of the line at its hottest: suitable, limited, unsuitable, or empty when nothing
 // is known.
 func Rate(l *resolve.Line, c *catalog.Catalog, m *catalog.Material, f *resolve.Fluid) string {
-	row, why := newBuilder(l, c).row(contact{material: m}, f)
+	row, why := newBuilder(l, c, newScratch()).row(&contact{material: m}, f)
 	if why != "" {
 		return ""
 	}

@@ -76,7 +76,7 @@ func PadCylinders(pad *resolve.Run, u PadUse, ambient units.AbsolutePressure) (f
 // padOf is the gas run that pushes the run's source.
 func (b *builder) padOf(r *resolve.Run) *resolve.Run {
 	for _, pad := range b.l.Runs {
-		if pad != r && r.Source != nil && pad.Target == r.Source && len(liquids(pad)) == 0 {
+		if pad != r && r.Source != nil && pad.Target == r.Source && gasOnly(pad) {
 			return pad
 		}
 	}
@@ -87,7 +87,7 @@ func (b *builder) padOf(r *resolve.Run) *resolve.Run {
 func (b *builder) releases() {
 	b.f.Releases = []Release{}
 	for _, r := range b.l.Runs {
-		if len(liquids(r)) == 0 {
+		if gasOnly(r) {
 			b.f.Releases = append(b.f.Releases, b.release(r))
 		}
 	}

@@ -11,19 +11,20 @@ import (
 	"lineworthy/check/units"
 )
 
-func (b *builder) pair(c contact, f *resolve.Fluid) {
+func (b *builder) pair(c *contact, f *resolve.Fluid) {
 	p := Pair{Part: c.part, Layer: c.layer, Contact: c.how, Fluid: f.Cat.Name, Material: "not stated", HotCK: b.hot(b.warm(f))}
 	if c.material != nil {
 		p.Material = c.material.ID
 		b.bars(c, f)
 	}
-	p.ID = c.part + " " + c.layer + " " + p.Material + " in " + f.Key
-	if b.seen(p.ID) {
+	var again bool
+	if p.ID, again = b.seen(b.join(c.part, " ", c.layer, " ", p.Material, " in ", f.Key)); again {
 		return
 	}
-	row, why := b.row(c, f)
-	if why != "" {
-		b.unknown(p.ID, "pairs.rating", why, b.pairAsk(c))
+	j := b.judged(c, f)
+	row := &j.row
+	if j.why != "" {
+		b.unknown(p.ID, "pairs.rating", j.why, b.pairAsk(c))
 		b.f.Pairs.Unlisted = append(b.f.Pairs.Unlisted, p)
 		return
 	}
@@ -31,10 +32,7 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 	p.RowToCK = b.keep(units.CentikelvinDown(units.Celsius(row.ToC)))
 	switch row.Rating {
 	case "suitable", "limited":
-		name := c.material.ID + " in " + f.Cat.Name + " up to " + strconv.FormatFloat(row.ToC, 'g', -1, 64) + " °C"
-		if !b.again(name, c.part) {
-			b.rests(name, name+": "+row.Rating, row.Origin, c.part)
-		}
+		b.restsOn(j, c.part)
 		if row.Rating == "limited" {
 			b.f.Pairs.Limited = append(b.f.Pairs.Limited, p)
 			return
@@ -46,13 +44,48 @@ func (b *builder) pair(c contact, f *resolve.Fluid) {
 }
 
 // seen keeps a pair that two joints share from being filed twice.
-func (b *builder) seen(id string) bool {
-	was := b.paired[id]
+func (b *builder) seen(text []byte) (id string, was bool) {
+	if b.paired[string(text)] {
+		return "", true
+	}
+	id = string(text)
 	b.paired[id] = true
-	return was
+	return id, false
 }
 
-func (b *builder) pairAsk(c contact) string {
+// judgement is what is known of one material in one fluid, and the place of the value that stands behind it.
+type judgement struct {
+	material *catalog.Material
+	fluid    *resolve.Fluid
+	row      catalog.Row
+	why      string
+	recorded bool
+	value    int
+}
+
+// judged keeps the judgement of each pair of material and fluid: a line has few of them, in many places.
+func (b *builder) judged(c *contact, f *resolve.Fluid) *judgement {
+	for i := range b.judgements {
+		if j := &b.judgements[i]; c.material != nil && j.material == c.material && j.fluid == f {
+			return j
+		}
+	}
+	j := judgement{material: c.material, fluid: f}
+	j.row, j.why = b.row(c, f)
+	b.judgements = append(b.judgements, j)
+	return &b.judgements[len(b.judgements)-1]
+}
+
+func (b *builder) restsOn(j *judgement, part string) {
+	if j.recorded {
+		b.uses(j.value, part)
+		return
+	}
+	name := j.material.ID + " in " + j.fluid.Cat.Name + " up to " + strconv.FormatFloat(j.row.ToC, 'g', -1, 64) + " °C"
+	j.recorded, j.value = true, b.rests(name, name+": "+j.row.Rating, j.row.Origin, part)
+}
+
+func (b *builder) pairAsk(c *contact) string {
 	if c.material == nil {
 		return c.missing
 	}
@@ -60,7 +93,7 @@ func (b *builder) pairAsk(c contact) string {
 }
 
 // row is the catalog row, or the site's evidence, that speaks for the pair; or why none does.
-func (b *builder) row(c contact, f *resolve.Fluid) (catalog.Row, string) {
+func (b *builder) row(c *contact, f *resolve.Fluid) (catalog.Row, string) {
 	if c.material == nil {
 		return catalog.Row{}, "the " + c.layer + " material of " + c.part + " is not stated"
 	}
@@ -166,7 +199,7 @@ func (b *builder) evidenceFor(m *catalog.Material, f *resolve.Fluid, hot units.T
 }
 
 // bars files every legal bar of the fluid that names something the wetted material contains.
-func (b *builder) bars(c contact, f *resolve.Fluid) {
+func (b *builder) bars(c *contact, f *resolve.Fluid) {
 	if c.how != "wetted" {
 		return
 	}

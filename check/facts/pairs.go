@@ -2,6 +2,7 @@ package facts
 
 import (
 	"slices"
+	"strings"
 
 	"lineworthy/catalog"
 	"lineworthy/check/resolve"
@@ -16,10 +17,12 @@ type contact struct {
 }
 
 func (b *builder) pairs() {
-	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: make([]Pair, 0, 64), Unlisted: []Pair{}}
+	b.f.Pairs = Pairs{Unsuitable: []Pair{}, Limited: []Pair{}, Suitable: b.pairSpace[:0], Unlisted: []Pair{}}
 	b.f.Bars = []Bar{}
 	for _, r := range b.l.Runs {
-		for _, c := range contacts(r) {
+		b.contacts = contacts(b.contacts[:0], r)
+		for i := range b.contacts {
+			c := &b.contacts[i]
 			for _, f := range met(r) {
 				if c.how == "permeated" && !b.permeates(f, c) {
 					continue
@@ -28,34 +31,39 @@ func (b *builder) pairs() {
 			}
 		}
 	}
+	b.f.Pairs.Suitable, b.pairSpace = cut(b.f.Pairs.Suitable), b.f.Pairs.Suitable
 }
 
-// contacts are all materials of a run that a fluid touches or can reach through a liner.
-func contacts(r *resolve.Run) []contact {
-	out := make([]contact, 0, 3*len(r.Parts)+4*len(r.Joints))
+// contacts adds all materials of a run that a fluid touches or can reach through a liner.
+func contacts(out []contact, r *resolve.Run) []contact {
 	for _, p := range r.Parts {
-		out = append(out, partContacts(p)...)
+		out = partContacts(out, p)
 	}
 	for _, j := range r.Joints {
-		for _, e := range []*resolve.End{j.A, j.B} {
-			out = append(out, endContact(r, e)...)
-		}
+		out = endContact(endContact(out, r, j.A), r, j.B)
 		for _, s := range j.Seals {
-			out = append(out, contact{s.ID, "seal", "wetted", s.Material, "material of " + s.ID, nil})
+			out = append(out, contact{s.ID, "seal", "wetted", s.Material, unless(s.Material != nil, "material of ", s.ID), nil})
 		}
 	}
 	return out
 }
 
-func partContacts(p *resolve.Part) []contact {
-	var out []contact
-	if p.Sheet.Kind.V == "weight" {
-		return nil
+// unless is the text for what is not known; for what is known it is not put together.
+func unless(known bool, text ...string) string {
+	if known {
+		return ""
 	}
-	if p.Sheet.Kind.V == "hose" {
-		out = layerContacts(p)
-	} else {
-		out = append(out, contact{p.ID, "body", "wetted", p.Body, "material of " + p.ID, nil})
+	return strings.Join(text, "")
+}
+
+func partContacts(out []contact, p *resolve.Part) []contact {
+	switch p.Sheet.Kind.V {
+	case "weight":
+		return out
+	case "hose":
+		out = layerContacts(out, p)
+	default:
+		out = append(out, contact{p.ID, "body", "wetted", p.Body, unless(p.Body != nil, "material of ", p.ID), nil})
 	}
 	for _, m := range p.Wetted {
 		out = append(out, contact{p.ID, "wetted", "wetted", m, "", nil})
@@ -64,50 +72,52 @@ func partContacts(p *resolve.Part) []contact {
 }
 
 // layerContacts are the liner, and behind a liner that lets molecules through the reinforcement too.
-func layerContacts(p *resolve.Part) []contact {
-	var out []contact
+func layerContacts(out []contact, p *resolve.Part) []contact {
 	tight, liner, backed := false, false, p.Hose != nil // a class lists its reinforcement, or has none
 	for _, l := range p.Layers {
-		ask := "layers." + l.Role + " of " + p.ID
 		switch {
 		case l.Role == "liner":
 			liner = true
-			out = append(out, contact{p.ID, "liner", "wetted", l.Material, ask, l.Options})
+			out = append(out, layerContact(p, l, "wetted"))
 			tight = l.Material != nil && l.Material.Family == "metal"
 		case l.Role == "reinforcement":
 			backed = true
 			if !tight {
-				out = append(out, contact{p.ID, "reinforcement", "permeated", l.Material, ask, l.Options})
+				out = append(out, layerContact(p, l, "permeated"))
 			}
 		}
 	}
 	if !liner {
-		out = append(out, contact{p.ID, "liner", "wetted", nil, "layers.liner of " + p.ID, nil})
+		out = append(out, layerContact(p, resolve.Layer{Role: "liner"}, "wetted"))
 	}
 	if !backed && !tight {
-		out = append(out, contact{p.ID, "reinforcement", "permeated", nil, "layers.reinforcement of " + p.ID, nil})
+		out = append(out, layerContact(p, resolve.Layer{Role: "reinforcement"}, "permeated"))
 	}
 	return out
 }
 
+func layerContact(p *resolve.Part, l resolve.Layer, how string) contact {
+	return contact{p.ID, l.Role, how, l.Material, unless(l.Material != nil, "layers.", l.Role, " of ", p.ID), l.Options}
+}
+
 // endContact is an end of its own material; an end made of the part's body is judged with the body (a hose has none), and
 // the valve of a gas cylinder belongs to its filler.
-func endContact(r *resolve.Run, e *resolve.End) []contact {
+func endContact(out []contact, r *resolve.Run, e *resolve.End) []contact {
 	if e.Sheet == nil || isOpen(e) {
-		return nil
+		return out
 	}
 	if e.Part != nil && e.Part.Sheet.Kind.V != "hose" && e.Material != nil && e.Material == e.Part.Body {
-		return nil
+		return out
 	}
 	if e == r.SourceEnd && r.Sheet.Source.Cylinder.Set {
-		return nil
+		return out
 	}
-	return []contact{{e.Owner + " " + e.Name, "end", "wetted", e.Material, "material of the " + e.Name + " of " + e.Owner, nil}}
+	return append(out, contact{e.Owner + " " + e.Name, "end", "wetted", e.Material, unless(e.Material != nil, "material of the ", e.Name, " of ", e.Owner), nil})
 }
 
 // permeates says whether the fluid is one that reaches the layer behind the liner in harmful amount: the catalog has a
 // row for it, or it is a liquefied or aggressive gas. Absent such a row a solvent or water is not held against a braid.
-func (b *builder) permeates(f *resolve.Fluid, c contact) bool {
+func (b *builder) permeates(f *resolve.Fluid, c *contact) bool {
 	may := c.options
 	if c.material != nil {
 		may = []string{c.material.ID}

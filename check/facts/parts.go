@@ -21,6 +21,7 @@ func (b *builder) services(p *resolve.Part) {
 				s.ForStated, s.OnlyFor = true, slices.Sorted(slices.Values(p.Hose.For.Values))
 				b.rests(p.Hose.ID+" service", "what "+p.Hose.Name+" is made for", p.Hose.For.Origin, p.ID)
 			}
+			s.NotFor = slices.Grow(s.NotFor, len(p.Hose.NotFor))
 			for _, x := range p.Hose.NotFor {
 				s.NotFor = append(s.NotFor, x.Service)
 			}
@@ -33,6 +34,9 @@ func (b *builder) services(p *resolve.Part) {
 // named says whether the maker's paper names the fluid, under any name the catalog knows.
 func (b *builder) named(p *resolve.Part, f *resolve.Fluid) bool {
 	for _, name := range p.Sheet.SpecFor {
+		if name.V == f.Cat.ID {
+			return true // the usual way to write it
+		}
 		if row, err := b.c.Fluid(name.V); err == nil && row.ID == f.Cat.ID {
 			return true
 		}
@@ -41,7 +45,11 @@ func (b *builder) named(p *resolve.Part, f *resolve.Fluid) bool {
 }
 
 func (b *builder) parts() {
-	b.f.Parts = []Part{}
+	n := 0
+	for _, r := range b.l.Runs {
+		n += len(r.Parts)
+	}
+	b.f.Parts = make([]Part, 0, n)
 	for _, r := range b.l.Runs {
 		open := r.TargetEnd != nil && r.TargetEnd.Sheet != nil && r.TargetEnd.Sheet.Open.V
 		for _, p := range r.Parts {

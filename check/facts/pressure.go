@@ -27,30 +27,31 @@ type passage struct {
 }
 
 func (b *builder) allCases() {
-	b.f.Cases = []Case{}
+	b.f.Cases = make([]Case, 0, 8)
 	for _, r := range b.l.Runs {
 		b.passage(r)
-		seen := map[string]bool{}
+		clear(b.told)
 		for i := range r.Parts {
-			b.report(r, b.stages[r].in[i], r.Parts[i].ID, seen)
+			b.report(r, b.stages[r].in[i], r.Parts[i].ID)
 		}
-		b.report(r, b.stages[r].end, "destination", seen)
-		b.report(r, b.back(r), "destination", seen)
+		b.report(r, b.stages[r].end, "destination")
+		b.report(r, b.back(r), "destination")
 		b.ownCases(r)
 	}
 	b.settled = true
 }
 
 // report lists each push once per run, at the first part it reaches; of several of one name the highest, or an unknown one.
-func (b *builder) report(r *resolve.Run, ps []push, part string, seen map[string]bool) {
-	ps = hardest(ps)
+func (b *builder) report(r *resolve.Run, ps []push, part string) {
+	ps = hardest(b.pushRoom(len(ps)), ps)
 	slices.SortStableFunc(ps, func(x, y push) int { return unknownFirst(x) - unknownFirst(y) })
 	for _, p := range ps {
-		id := r.Key + "/" + p.name + "/" + p.from
-		if seen[id] {
+		text := b.join(r.Key, "/", p.name, "/", p.from)
+		if b.told[string(text)] {
 			continue
 		}
-		seen[id] = true
+		id := string(text)
+		b.told[id] = true
 		c := Case{ID: id, Run: r.Key, Part: part, Case: p.name, Cause: p.cause, TempCK: b.hot(b.hottest(r))}
 		if p.known {
 			c.KPa = b.kpaUp(p.p)
@@ -64,7 +65,7 @@ func (b *builder) report(r *resolve.Run, ps []push, part string, seen map[string
 // walk follows the run from its source. What a relief device leaves of a failure is all that the next regulator or pump
 // can pass on.
 func (b *builder) walk(r *resolve.Run) *passage {
-	pass := &passage{run: r}
+	pass := &passage{run: r, in: make([][]push, 0, len(r.Parts))}
 	now := b.source(r)
 	for i, p := range r.Parts {
 		pass.in = append(pass.in, now)
@@ -178,9 +179,21 @@ func unknownFirst(p push) int {
 	return 0
 }
 
-// hardest keeps of all pushes with one name and origin the highest, and one that is not known.
-func hardest(ps []push) []push {
-	out := make([]push, 0, len(ps))
+// usualPushes is room enough for what meets in the vessels of most lines; a list may grow beyond.
+const usualPushes = 8
+
+// pushRoom is an empty list with room for n pushes, out of one space for the whole line: pushes are many and end with it.
+func (b *builder) pushRoom(n int) []push {
+	from := len(b.pushSpace)
+	if from+n > cap(b.pushSpace) {
+		b.pushSpace, from = make([]push, 0, max(n, 2*cap(b.pushSpace), 32)), 0
+	}
+	b.pushSpace = b.pushSpace[:from+n]
+	return b.pushSpace[from : from : from+n]
+}
+
+// hardest adds to out, of all pushes with one name and origin, the highest and one that is not known.
+func hardest(out, ps []push) []push {
 	for _, p := range ps {
 		i := slices.IndexFunc(out, func(o push) bool { return o.name == p.name && o.from == p.from && o.known == p.known })
 		switch {

@@ -11,13 +11,13 @@ import (
 // reaches says, for each material that a fluid of the run meets, up to which temperature it is known to bear it.
 func (b *builder) reaches(r *resolve.Run) (out []Reach) {
 	seen := map[string]bool{}
-	for _, c := range contacts(r) {
+	for _, c := range contacts(nil, r) {
 		if c.material == nil {
 			continue
 		}
 		for _, f := range r.Fluids {
 			id := c.part + " " + c.layer + " " + c.material.ID + " " + f.Key
-			if seen[id] || c.how == "permeated" && !b.permeates(f, c) {
+			if seen[id] || c.how == "permeated" && !b.permeates(f, &c) {
 				continue
 			}
 			seen[id] = true
@@ -34,7 +34,7 @@ func (b *builder) reach(r *resolve.Run, c contact, f *resolve.Fluid) Reach {
 	for _, t := range b.rowEnds(c.material, f) {
 		at := *f
 		at.Hottest = &t
-		row, why := b.row(c, &at)
+		row, why := b.row(&c, &at)
 		if why != "" {
 			continue // a colder row is not reached on a hotter site
 		}

@@ -14,7 +14,7 @@ import (
 // not a protective device, and so a second one in series gets no credit against the first (ASME Section VIII Div. 1 UG-125(g) note, as reproduced in Wisconsin SPS 341 Appendix C; published).
 func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 	p := r.Parts[i]
-	var out []push
+	out := b.pushRoom(len(up) + 2)
 	if p.Sheet.Set.Set {
 		set := p.Sheet.Set.V.Gauge(b.l.Ambient)
 		rise, how := measure.DefaultLockUp, "the usual limit for its kind"
@@ -30,7 +30,7 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 		out = append(out, push{name: "duty", from: p.ID, why: "the set pressure of " + p.ID + " is not stated", ask: "set of " + p.ID})
 	}
 	for _, u := range up {
-		u.name, u.from, u.cause = "regulator-failed-open", p.ID, fmt.Sprintf("%s stuck open passes %s", p.ID, u.cause)
+		u.name, u.from, u.cause = "regulator-failed-open", p.ID, p.ID+" stuck open passes "+u.cause
 		out = append(out, u)
 	}
 	return out
@@ -38,9 +38,9 @@ func (b *builder) regulated(r *resolve.Run, i int, up []push) []push {
 
 // pumped adds the pump's own shut-in pressure to what stands at its inlet.
 func (b *builder) pumped(p *resolve.Part, up []push) []push {
-	var out []push
+	out := b.pushRoom(len(up))
 	for _, u := range up {
-		if failure(u) {
+		if failure(&u) {
 			out = append(out, u) // passes through; it is not added to a shut outlet, which is another event
 			continue
 		}
@@ -68,7 +68,7 @@ func (b *builder) regulators() {
 }
 
 func (b *builder) regulator(r *resolve.Run, i int, p *resolve.Part) Regulator {
-	out := Regulator{ID: p.ID, LockUpStated: p.Sheet.LockUp.Set, ReliefCounted: b.device(r, i, i+1) != nil}
+	out := Regulator{ID: p.ID, LockUpStated: p.Sheet.LockUp.Set, ReliefCounted: !b.device(r, i, i+1).none()}
 	if top, ok := highest(b.at(r, i)); ok {
 		out.SourceKPa = b.kpaUp(top.p)
 	} else {

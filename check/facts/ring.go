@@ -1,7 +1,6 @@
 package facts
 
 import (
-	"fmt"
 	"slices"
 
 	"lineworthy/check/resolve"
@@ -78,9 +77,9 @@ func (b *builder) back(r *resolve.Run) []push {
 			if p.known && p.p <= 0 {
 				continue
 			}
-			p.cause = fmt.Sprintf("%s (back from %s)", p.cause, v.Key)
+			p.cause += " (back from " + v.Key + ")"
 			out = append(out, p)
 		}
 	}
-	return hardest(out)
+	return hardest(b.pushRoom(len(out)), out)
 }

@@ -15,7 +15,7 @@ var trapping = []string{"valve", "check-valve", "excess-flow", "breakaway", "cou
 func (b *builder) sections() {
 	b.f.Sections = []Section{}
 	for _, r := range b.l.Runs {
-		if len(liquids(r)) == 0 {
+		if gasOnly(r) {
 			continue
 		}
 		last := -1

@@ -35,7 +35,7 @@ func (b *builder) vessel(r *resolve.Run) []push {
 
 // vapours are the vapour pressures of the run's liquids, those below ambient left out.
 func (b *builder) vapours(r *resolve.Run) []push {
-	var pushes []push
+	pushes := b.pushRoom(len(r.Fluids))
 	for _, f := range r.Fluids {
 		if p := b.vapour(f); !isGas(f) && (p.known && p.p > 0 || !p.known && p.why != "") {
 			pushes = append(pushes, p)
@@ -46,7 +46,7 @@ func (b *builder) vapours(r *resolve.Run) []push {
 
 // inside is the pressure in a vessel: what its pad runs deliver, or none when it is open to the air.
 func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
-	pushes := b.standing(v)
+	pushes := append(b.pushRoom(usualPushes), b.standing(v)...)
 	fed := len(pushes) > 0
 	for _, pad := range b.l.Runs {
 		if pad == not || pad.Target != v {
@@ -54,11 +54,11 @@ func (b *builder) inside(v *resolve.Vessel, not *resolve.Run) []push {
 		}
 		fed = true
 		for _, p := range b.vesselRelieved(v, b.passage(pad)) {
-			p.cause = fmt.Sprintf("%s (through %s)", p.cause, v.Key)
+			p.cause += " (through " + v.Key + ")"
 			pushes = append(pushes, p)
 		}
 	}
-	pushes = hardest(pushes)
+	pushes = hardest(b.pushRoom(len(pushes)+3), pushes) // with room for what is added here and by the vapours
 	warmed, ok := b.heated(v, pushes)
 	if !fed && v.Sheet.Vent.V != "open" && slices.ContainsFunc(not.Fluids, isGas) {
 		pushes = append(pushes, missing("duty", "gas comes out of "+v.Key+" at a pressure the sheet does not state",
@@ -101,8 +101,25 @@ func (b *builder) warm(f *resolve.Fluid) *units.Temperature {
 	return f.Hottest
 }
 
-// vapour is the pressure the liquid's own vapour brings at the hottest.
+// vapour is the pressure the liquid's own vapour brings at the hottest, kept for every run and vessel that asks.
 func (b *builder) vapour(f *resolve.Fluid) push {
+	for _, v := range b.vapoursOf {
+		if v.fluid == f {
+			return v.push
+		}
+	}
+	p := b.ownVapour(f)
+	b.vapoursOf = append(b.vapoursOf, vapourOf{p, f})
+	return p
+}
+
+// vapourOf is the push of the vapour of one fluid.
+type vapourOf struct {
+	push
+	fluid *resolve.Fluid
+}
+
+func (b *builder) ownVapour(f *resolve.Fluid) push {
 	p := push{name: "vapour-pressure", cause: "the vapour of " + f.Cat.Name + " at the hottest"}
 	if f.Hottest == nil {
 		p.why, p.ask = "how hot "+f.Cat.Name+" can get is not stated", "fluids."+f.Key+".temperature.highest"
@@ -112,6 +129,9 @@ func (b *builder) vapour(f *resolve.Fluid) push {
 		b.rests(f.Key+" vapour pressure", "vapour pressure of "+f.Cat.Name+", "+f.Sheet.Vapour.Text, stated(f.Sheet.Evidence.V), f.Key)
 		p.p, p.known = f.Sheet.Vapour.V.Gauge(b.l.Ambient), true
 		return p
+	}
+	if isGas(f) {
+		return p // nobody counts the vapour of a gas
 	}
 	e := f.Props.VapourP
 	if e == nil {

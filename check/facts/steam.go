@@ -111,11 +111,11 @@ func (b *builder) steamOut(r *resolve.Run) {
 	p := b.steamPush(r, f)
 	top := b.steamed(p, f)
 	for _, it := range b.runItems(r, top) {
-		b.holdEvent(it, it.id+" in "+p.name, p.name, []push{p}, top)
+		b.holdEvent(&it, it.id+" in "+p.name, p.name, []push{p}, top)
 	}
 	if v := r.Target; v != nil && v.Sheet.Vent.V != "open" {
 		it := b.shell(v)
-		b.holdEvent(it, it.id+" in "+p.name+" of "+r.Key, p.name, []push{b.steamInto(v, p)}, top)
+		b.holdEvent(&it, it.id+" in "+p.name+" of "+r.Key, p.name, []push{b.steamInto(v, p)}, top)
 	}
 }
 
@@ -134,7 +134,7 @@ func (b *builder) steamInto(v *resolve.Vessel, p push) push {
 // steamLimits are the temperatures a vessel is made for, where steam is blown into it.
 func (b *builder) steamLimits(r *resolve.Run) {
 	if v := r.Target; v != nil && slices.ContainsFunc(r.Fluids, isSteam) {
-		b.limit(r, v.Key, "vessel", ptr(v.Sheet.Lowest), ptr(v.Sheet.Highest), false, "vessels."+v.Key+".lowest and highest, from its plate")
+		b.limit(r, v.Key, "vessel", ptr(&v.Sheet.Lowest), ptr(&v.Sheet.Highest), false, "vessels."+v.Key+".lowest and highest, from its plate")
 	}
 }
 

@@ -21,7 +21,7 @@ const stroke = 0.25
 func (b *builder) surges() {
 	b.f.Surges = []Surge{}
 	for _, r := range b.l.Runs {
-		if len(liquids(r)) == 0 {
+		if gasOnly(r) {
 			continue
 		}
 		for i, p := range r.Parts {

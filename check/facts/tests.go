@@ -33,7 +33,7 @@ func (b *builder) test(r *resolve.Run) Test {
 	t := Test{
 		ID: r.Key, Fluid: f.Cat.Name, Gas: stores(f), Air: f.Props.ID == "air" || f.Props.ID == "oxygen", Dried: s.Dried.V,
 		TestKPa: b.kpaUp(s.Pressure.V.Gauge(b.l.Ambient)), ReliefStated: s.Relief.Set, DistanceSaid: s.Distance.Set,
-		ColdestCK: b.cold(f.Lowest), PlaceCK: b.cold(ptr(b.l.Sheet.Site.Lowest)),
+		ColdestCK: b.cold(f.Lowest), PlaceCK: b.cold(ptr(&b.l.Sheet.Site.Lowest)),
 	}
 	if s.Relief.Set {
 		t.ReliefOver = b.kpaUp(s.Relief.V.Gauge(b.l.Ambient) - s.Pressure.V.Gauge(b.l.Ambient))

@@ -91,7 +91,7 @@ func (b *builder) transport(f *resolve.Fluid, at units.Temperature, out *Vessel)
 
 // receiving is a vessel as the destination of a run: of pad gas, or of liquid.
 func (b *builder) receiving(v *resolve.Vessel, r *resolve.Run, out *Vessel) {
-	if len(liquids(r)) == 0 {
+	if gasOnly(r) {
 		out.Padded = true
 		if p, ok := steady(b.passage(r).end); ok {
 			out.PadKPa = b.kpaUp(p)

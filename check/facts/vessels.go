@@ -44,7 +44,8 @@ func (b *builder) vesselHottest(v *resolve.Vessel) (top *units.Temperature) {
 }
 
 // vesselPushes are what runs deliver into the vessel and what its own liquid brings.
-func (b *builder) vesselPushes(v *resolve.Vessel) (pushes []push) {
+func (b *builder) vesselPushes(v *resolve.Vessel) []push {
+	pushes := b.pushRoom(usualPushes)
 	for _, r := range b.l.Runs {
 		switch v {
 		case r.Target:
@@ -65,9 +66,9 @@ func (b *builder) vesselPushes(v *resolve.Vessel) (pushes []push) {
 
 // padPushes are what gas runs deliver into the vessel.
 func (b *builder) padPushes(v *resolve.Vessel) []push {
-	var out []push
+	out := b.pushRoom(usualPushes)
 	for _, r := range b.l.Runs {
-		if r.Target == v && len(liquids(r)) == 0 {
+		if r.Target == v && gasOnly(r) {
 			out = append(out, b.vesselRelieved(v, b.passage(r))...)
 		}
 	}

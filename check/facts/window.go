@@ -76,7 +76,7 @@ func Windows(l *resolve.Line, c *catalog.Catalog) (*Window, error) {
 	if err != nil {
 		return nil, err
 	}
-	b := newBuilder(l, c)
+	b := newBuilder(l, c, newScratch())
 	w := &Window{Facts: f}
 	for _, r := range l.Runs {
 		for i, p := range r.Parts {
@@ -93,13 +93,6 @@ func Windows(l *resolve.Line, c *catalog.Catalog) (*Window, error) {
 		w.Strengths = append(w.Strengths, b.vesselStrength(v)...)
 	}
 	return w, b.err
-}
-
-func newBuilder(l *resolve.Line, c *catalog.Catalog) *builder {
-	return &builder{
-		l: l, c: c, f: &Facts{}, why: map[[2]string]Unknown{}, values: map[string]*Value{},
-		stages: map[*resolve.Run]*passage{}, made: map[*resolve.Part][]item{},
-	}
 }
 
 func part(r *resolve.Run, i int) Place { return Place{r.Key, 2 * i, 2*i + 1} }
@@ -138,7 +131,7 @@ func kelvin(n Int) *units.Temperature {
 }
 
 func pushed(ps []push) (out []Push) {
-	for _, p := range hardest(ps) {
+	for _, p := range hardest(nil, ps) {
 		out = append(out, Push{Name: p.name, From: p.from, Cause: p.cause, P: max(p.p, 0), Known: p.known, Why: p.why})
 	}
 	return out

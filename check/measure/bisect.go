@@ -29,6 +29,33 @@ func bisect(low, high float64, f func(float64) float64) float64 {
 	return low + (high-low)/2
 }
 
+// falseSteps bring a smooth curve to within some last digits of its root, a steep vapour pressure over its whole range too.
+const falseSteps = 20
+
+// root is bisect for a curve that is smooth and crosses zero once. Steps of false position come first, which count an end
+// that stays only half (the Illinois rule), and leave a third of the evaluations.
+func root(low, high float64, f func(float64) float64) float64 {
+	at, end := f(low), f(high)
+	for stayed, step := 0, 0; step < falseSteps; step++ {
+		mid := low + (high-low)*at/(at-end)
+		if !(mid > low && mid < high) {
+			break // no crossing, or as near as the digits go
+		}
+		if v := f(mid); (v < 0) == (at < 0) {
+			low, at, stayed = mid, v, max(stayed, 0)+1
+		} else {
+			high, end, stayed = mid, v, min(stayed, 0)-1
+		}
+		switch {
+		case stayed > 1:
+			end /= 2
+		case stayed < -1:
+			at /= 2
+		}
+	}
+	return bisect(low, high, f)
+}
+
 // outside is the error of a value beyond its range, nil within. What is not a number is outside.
 func outside(what, unit string, at, from, to float64) error {
 	if at >= from && at <= to {

@@ -16,7 +16,7 @@ func BoilingPoint(e Equation, p units.AbsolutePressure) (units.Temperature, erro
 	if err := outside("the boiling point", "Pa", float64(p), float64(low), float64(high)); err != nil {
 		return 0, err
 	}
-	t := bisect(float64(e.From), float64(e.To), func(k float64) float64 {
+	t := root(float64(e.From), float64(e.To), func(k float64) float64 {
 		v, _ := VapourPressure(e, units.Temperature(k))
 		return float64(v - p)
 	})

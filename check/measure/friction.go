@@ -21,9 +21,9 @@ func Colebrook(reynolds, roughness float64) (float64, error) {
 
 // colebrook repeats x = -2 log10(eps/3.7 + 2.51 x/Re), x = 1/sqrt(f), which draws in by a factor of ten or so each time.
 func colebrook(reynolds, roughness float64) float64 {
-	x := 8.0
-	for range 20 {
-		x = -2 * math.Log10(roughness/3.7+2.51*x/reynolds)
+	x, last := 8.0, 0.0
+	for step := 0; step < 20 && x != last; step++ { // what comes out as it went in stays for good
+		x, last = -2*math.Log10(roughness/3.7+2.51*x/reynolds), x
 	}
 	return 1 / (x * x)
 }

@@ -85,7 +85,7 @@ func LiquidFull(v PaddedVessel) (units.Temperature, error) {
 		return 0, &OutsideError{"a liquid-full vessel", "°C", v.Density.To.Celsius(), v.Shut.Celsius(), v.Density.To.Celsius()}
 	}
 	cold, _ := LiquidDensity(v.Density, v.MolarMass, v.Shut)
-	t := bisect(float64(v.Shut), float64(v.Density.To), func(k float64) float64 {
+	t := root(float64(v.Shut), float64(v.Density.To), func(k float64) float64 {
 		u, _ := v.ullageFrom(cold, units.Temperature(k))
 		return u
 	})

@@ -37,6 +37,9 @@ var nitrogenBells = []bellTerm{
 	{0.0167788306989, 3, 2, 15, 300, 1.13}, {2627.67566274, 2, 3, 25, 275, 1.25},
 }
 
+// beyond is where the exponent of a bell leaves less than the last digit of the sum, exp(-100) being 4e-44: warm gas lies there.
+const beyond = 100
+
 // residual is the residual Helmholtz energy over RT and its derivatives, each times delta or tau.
 type residual struct{ a, d, dd, t, dt float64 }
 
@@ -49,29 +52,40 @@ const (
 )
 
 type nitrogenPowers struct {
+	at    float64 // tau
 	delta [deltaPowers]float64
 	tau   [tauEighths]float64
 	cut   [cutOffs]float64 // 1 for l = 0
 }
 
-func (p *nitrogenPowers) fill(delta, tau float64) {
-	p.delta[0], p.tau[0], p.cut[0] = 1, 1, 1
+// warm sets the temperature: a search for the density keeps it, and its powers are most of the multiplications.
+func (p *nitrogenPowers) warm(tau float64) {
+	p.at, p.tau[0] = tau, 1
 	eighth := math.Sqrt(math.Sqrt(math.Sqrt(tau)))
-	for i := 1; i < deltaPowers; i++ {
-		p.delta[i] = p.delta[i-1] * delta
-	}
 	for i := 1; i < tauEighths; i++ {
 		p.tau[i] = p.tau[i-1] * eighth
+	}
+}
+
+func (p *nitrogenPowers) pack(delta float64) {
+	p.delta[0], p.cut[0] = 1, 1
+	for i := 1; i < deltaPowers; i++ {
+		p.delta[i] = p.delta[i-1] * delta
 	}
 	for l := 1; l < cutOffs; l++ {
 		p.cut[l] = math.Exp(-p.delta[l])
 	}
 }
 
-func nitrogenResidual(k, molPerM3 float64) (r residual) {
-	delta, tau := molPerM3/nitrogenRhoc, nitrogenTc/k
+func nitrogenResidual(k, molPerM3 float64) residual {
 	var p nitrogenPowers
-	p.fill(delta, tau)
+	p.warm(nitrogenTc / k)
+	return p.residual(molPerM3)
+}
+
+func (p *nitrogenPowers) residual(molPerM3 float64) (r residual) {
+	delta, tau := molPerM3/nitrogenRhoc, p.at
+	p.pack(delta)
 	for i := range nitrogenTerms {
 		c := &nitrogenTerms[i]
 		u := 0.0
@@ -84,7 +98,11 @@ func nitrogenResidual(k, molPerM3 float64) (r residual) {
 	for i := range nitrogenBells {
 		c := &nitrogenBells[i]
 		x, y := delta-1, tau-c.gamma
-		base := c.n * p.delta[int(c.d)] * p.tau[int(c.t*8)] * math.Exp(-c.phi*x*x-c.beta*y*y)
+		away := -c.phi*x*x - c.beta*y*y
+		if away < -beyond {
+			continue
+		}
+		base := c.n * p.delta[int(c.d)] * p.tau[int(c.t*8)] * math.Exp(away)
 		d := c.d - 2*c.phi*delta*x
 		r.add(base, d, d*d-c.d-2*c.phi*delta*delta, c.t-2*c.beta*tau*y)
 	}

@@ -14,8 +14,10 @@ const nitrogenSteps = 14
 func nitrogenDensity(k, pa float64) float64 {
 	low, high := 0.0, 40000.0
 	rho := math.Min(pa/nitrogenR/k, high/2)
+	var p nitrogenPowers
+	p.warm(nitrogenTc / k)
 	for range nitrogenSteps {
-		r := nitrogenResidual(k, rho)
+		r := p.residual(rho)
 		miss := rho*nitrogenR*k*(1+r.d) - pa
 		if miss > 0 {
 			high = rho

@@ -38,7 +38,10 @@ func PipeDrop(p Pipe, f Flowing, v units.Velocity) units.PressureDifference {
 	if v <= 0 {
 		return 0
 	}
-	wall := p.Friction * Friction(p.Reynolds(f, v), float64(p.Roughness/p.Bore)) * float64(p.Length/p.Bore)
+	wall := 0.0
+	if p.Length > 0 { // a valve or fitting has losses only
+		wall = p.Friction * Friction(p.Reynolds(f, v), float64(p.Roughness/p.Bore)) * float64(p.Length/p.Bore)
+	}
 	return units.PressureDifference((wall + p.Losses) * float64(f.Density) * float64(v) * float64(v) / 2)
 }
 
