@@ -1,0 +1,154 @@
+package batch
+
+import (
+	"bytes"
+	"context"
+	"math/rand/v2"
+	"reflect"
+	"slices"
+	"strings"
+	"testing"
+
+	"github.com/stretchr/testify/assert"
+	"github.com/stretchr/testify/require"
+
+	"lineworthy/check/decide"
+	"lineworthy/check/facts"
+	"lineworthy/rules"
+	"lineworthy/testdata/bench/oracle"
+	"lineworthy/testdata/bench/population"
+)
+
+// opinions are the engine in all its ways, to be compared with the oracle.
+type opinions struct {
+	engines map[string]*decide.Engine
+	index   []rules.Rule
+	modules []rules.Module
+}
+
+func newOpinions(t testing.TB) opinions {
+	e, set := judges(t)
+	return opinions{map[string]*decide.Engine{"guarded": e, "recalling": e.Remembering(), "unguarded": e.Unguarded()}, set.Index(), set.Modules()}
+}
+
+// agree wants the same answers to all lines, byte for byte, from the oracle and from the engine in these ways.
+func (o opinions) agree(t testing.TB, texts [][]byte, ways ...string) {
+	t.Helper()
+	all := append(bytes.Join(texts, []byte("\n")), '\n')
+	var want bytes.Buffer
+	require.NoError(t, oracle.Run("x", all, &want, 2))
+	for _, way := range ways {
+		var got bytes.Buffer
+		_, err := Run(context.Background(), Stream("x", bytes.NewReader(all)), Facts(o.engines[way], o.index), &got, Options{Workers: 1})
+		require.NoError(t, err)
+		if bytes.Equal(want.Bytes(), got.Bytes()) {
+			continue
+		}
+		ours, theirs := strings.Split(got.String(), "\n"), strings.Split(want.String(), "\n")
+		for i := range theirs {
+			require.Equal(t, strings.ReplaceAll(theirs[i], "},{", "},\n{"), strings.ReplaceAll(ours[i], "},{", "},\n{"), "%s\n%s", way, texts[i])
+		}
+	}
+}
+
+// TestOracleKnowsEveryRule: a rule without its second statement is compared with nothing.
+func TestOracleKnowsEveryRule(t *testing.T) {
+	_, set := judges(t)
+	assert.Equal(t, severities(set.Index()), oracle.Severities())
+}
+
+// TestOracleOnLines: the shipped lines and made-up plants, as they are and with their facts moved about.
+func TestOracleOnLines(t *testing.T) {
+	o, chance := newOpinions(t), rand.New(rand.NewPCG(21, 22))
+	var lines [][]byte
+	shipped := shipped(t)
+	for _, name := range sorted(shipped) {
+		lines = append(lines, text(t, shipped[name]))
+	}
+	for _, kind := range []string{population.Healthy, population.Mixed, population.Sick} {
+		m, err := population.New("../../testdata/lines", kind, kind == population.Sick, 23)
+		require.NoError(t, err)
+		for range 100 {
+			next, err := m.Next()
+			require.NoError(t, err)
+			lines = append(lines, next)
+		}
+	}
+	o.agree(t, lines, "guarded", "recalling", "unguarded")
+	var moved [][]byte
+	for range 300 {
+		f, err := facts.Read(lines[chance.IntN(len(lines))])
+		require.NoError(t, err)
+		m := mover{chance, lawsOf(o.index)}
+		m.move(reflect.ValueOf(f).Elem())
+		m.laws(f)
+		moved = append(moved, text(t, f))
+	}
+	o.agree(t, moved, "guarded", "recalling")
+}
+
+// TestOracleOnChance: documents of chance that no line would give.
+func TestOracleOnChance(t *testing.T) {
+	o, chance := newOpinions(t), rand.New(rand.NewPCG(24, 25))
+	words := append(lawsOf(o.index), "hoses 0", "hoses 1", "parts 0", "joints 0", "x", "NO", "<&>", "é\u2028", "\"")
+	var lines [][]byte
+	for range 600 {
+		lines = append(lines, text(t, facts.Any(chance.IntN, words)))
+	}
+	o.agree(t, lines, "guarded", "recalling")
+	o.agree(t, lines[:100], "unguarded")
+}
+
+// TestOracleAgreesOnEveryRule puts each rule to the test with its own words and numbers, and those next to them, until
+// it has found something on some of the lines.
+func TestOracleAgreesOnEveryRule(t *testing.T) {
+	o := newOpinions(t)
+	for _, m := range o.modules {
+		id, isRule := strings.CutSuffix(m.Path, "/rule.rego")
+		if !isRule {
+			continue
+		}
+		t.Run(id, func(t *testing.T) {
+			t.Parallel()
+			s, mark := newSetter(m.Text), []byte(`"rule":"`+id+`"`)
+			var lines [][]byte
+			for tries, found := 0, 0; tries < 20000 && (found < 12 || tries < 40); tries++ {
+				line := text(t, s.line())
+				answer, err := oracle.Judge(nil, "x", line)
+				require.NoError(t, err)
+				hit := bytes.Contains(answer, mark)
+				if hit {
+					found++
+				}
+				if hit && found <= 12 || tries < 40 {
+					lines = append(lines, line)
+				}
+			}
+			require.Contains(t, string(bytes.Join(answers(t, lines), nil)), string(mark), "nothing is shown of this rule")
+			o.agree(t, lines, "guarded")
+		})
+	}
+}
+
+func answers(t testing.TB, lines [][]byte) (out [][]byte) {
+	for _, line := range lines {
+		a, err := oracle.Judge(nil, "x", line)
+		require.NoError(t, err)
+		out = append(out, a)
+	}
+	return out
+}
+
+// lawsOf are the regimes and words that the scopes of the rules ask for.
+func lawsOf(index []rules.Rule) []string {
+	var out []string
+	for _, r := range index {
+		for _, c := range r.Scope {
+			if _, list, ok := strings.Cut(c, "="); ok {
+				out = append(out, strings.Split(list, "|")...)
+			}
+		}
+	}
+	slices.Sort(out)
+	return slices.Compact(out)
+}
