@@ -47,21 +47,26 @@ func Severities() map[string]string {
 	return out
 }
 
-// Judge reads the facts of one line and appends the answer to b, without the end of the line, in the form of lineworthy
-// batch. It trusts the facts to be well formed: an error is text that is no JSON or does not fit the types.
-func Judge(b []byte, at string, text []byte) ([]byte, error) {
-	var f Facts
-	if err := json.Unmarshal(text, &f); err != nil {
-		return b, fmt.Errorf("oracle: %s: %w", at, err)
+// Read reads the facts of one line. It trusts them to be well formed: an error is text that is no JSON or does not fit
+// the types.
+func Read(text []byte) (*Facts, error) {
+	f := &Facts{}
+	if err := json.Unmarshal(text, f); err != nil {
+		return nil, fmt.Errorf("oracle: %w", err)
 	}
-	l := line{Facts: &f}
+	return f, nil
+}
+
+// Decide appends the answer to one line to b, in the form of lineworthy batch and without the end of the line.
+func (f *Facts) Decide(b []byte, at string) []byte {
+	l := line{Facts: f}
 	for i := range all {
 		l.rule = &all[i]
 		l.rule.judge(&l)
 	}
 	slices.SortStableFunc(l.found, finding.compare)
 	l.found = slices.CompactFunc(l.found, finding.equal) // the same said twice is said once
-	return l.append(b, at), nil
+	return l.append(b, at)
 }
 
 // verdict: any stop is unfit, else anything missing unproven, else any condition conditional.

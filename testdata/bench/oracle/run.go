@@ -59,9 +59,11 @@ func Run(name string, facts []byte, w io.Writer, workers int) error {
 func (c *chunk) judge(name string) {
 	defer close(c.done)
 	for i, t := range c.lines {
-		if c.out, c.err = Judge(c.out, fmt.Sprintf("%s:%d", name, c.first+i), t); c.err != nil {
+		f, err := Read(t)
+		if err != nil {
+			c.err = err
 			return
 		}
-		c.out = append(c.out, '\n')
+		c.out = append(f.Decide(c.out, fmt.Sprintf("%s:%d", name, c.first+i)), '\n')
 	}
 }
