@@ -29,6 +29,8 @@ type figure struct {
 
 func num(key string, n int64) figure { return figure{key: key, number: n} }
 func word(key, w string) figure      { return figure{key: key, word: w, isWord: true} }
+
+// find reports a subject that is no part of the line.
 func (l *line) find(subject string, figures ...figure) {
 	l.findAt(subject, "", "", figures...)
 }
@@ -41,9 +43,15 @@ func (l *line) findAt(subject, part, kase string, figures ...figure) {
 	l.found = append(l.found, finding{l.rule, subject, part, kase, figures})
 }
 
+// compare puts the worst first, then goes by rule, part, subject, case and what is reported.
 func (x finding) compare(y finding) int {
-	return cmp.Or(cmp.Compare(x.rule.rank, y.rule.rank), cmp.Compare(x.rule.id, y.rule.id), cmp.Compare(x.part, y.part),
-		cmp.Compare(x.subject, y.subject), cmp.Compare(x.kase, y.kase), slices.CompareFunc(x.figures, y.figures, figure.compare))
+	if x.rule != y.rule {
+		return cmp.Or(int(x.rule.rank-y.rule.rank), cmp.Compare(x.rule.id, y.rule.id))
+	}
+	if by := cmp.Or(cmp.Compare(x.part, y.part), cmp.Compare(x.subject, y.subject), cmp.Compare(x.kase, y.kase)); by != 0 {
+		return by
+	}
+	return slices.CompareFunc(x.figures, y.figures, figure.compare)
 }
 
 func (a figure) compare(b figure) int {
@@ -109,6 +117,6 @@ func (l *line) under(laws ...string) bool {
 func yes(b *bool) bool { return b != nil && *b }
 func no(b *bool) bool  { return b != nil && !*b }
 
-// under and over compare a figure that is known.
+// below and above compare a figure that is known.
 func below(n *int64, limit int64) bool { return n != nil && *n < limit }
 func above(n *int64, limit int64) bool { return n != nil && *n > limit }
