@@ -55,7 +55,7 @@ func newSetter(rule string) *setter {
 func (s *setter) line() *facts.Facts {
 	f := facts.Any(s.chance.IntN, s.words)
 	part := []string{"", s.words[s.chance.IntN(len(s.words))]}[s.n%2]
-	s.near(reflect.ValueOf(f).Elem(), []int64{0, 30, 600, 2400}[s.chance.IntN(4)], part)
+	s.near(reflect.ValueOf(f).Elem(), []int64{0, 0, 0, 30, 600, 2400}[s.chance.IntN(6)], part)
 	if s.n%8 < 6 {
 		f.Line.Regimes = s.words // every law that the rule knows
 	}

@@ -103,9 +103,10 @@ func testOlderThanLawAllows(l *line) {
 		return
 	}
 	slices.Sort(laws)
+	laws = slices.Compact(laws)
 	for _, h := range l.Hoses {
 		if l.knows(h.ID, has("hoses.days_since_test", h.TestedDays)) && *h.TestedDays > longest {
-			l.findPart(h.ID, num("have_days", *h.TestedDays), num("need_days", longest), word("law", strings.Join(slices.Compact(laws), ", ")))
+			l.findPart(h.ID, num("have_days", *h.TestedDays), num("need_days", longest), word("law", strings.Join(laws, ", ")))
 		}
 	}
 }
