@@ -60,7 +60,7 @@ type Line struct {
 	ChangeRecord    bool     `json:"change_record"` // the change names its record
 	ChangeReviewed  Int      `json:"change_authorised_day,omitzero"`
 	ChangeTemporary bool     `json:"change_temporary"`
-	ChangeUntil     Int      `json:"change_until_day,omitzero"`
+	ChangeUntil     Int      `json:"change_until_day,omitzero" ask:"change.until: last day of the temporary change"`
 }
 
 // Fluid is one fluid under the name the sheet gives it. A hazard that is not known counts as present.
@@ -80,7 +80,7 @@ type Fluid struct {
 	HighestCK    Int    `json:"highest_ck,omitzero" ask:"fluids.*.temperature.highest, or site.highest"`
 	LowestCK     Int    `json:"lowest_ck,omitzero" ask:"fluids.*.temperature.lowest, or site.lowest"`
 	Accumulator  Bool   `json:"accumulator,omitzero" ask:"the conductivity of the liquid (below 50 pS/m it accumulates charge)"`
-	DutyKPa      Int    `json:"duty_kpa,omitzero"` // highest duty pressure of any run that carries it
+	DutyKPa      Int    `json:"duty_kpa,omitzero" ask:"the pressure at duty of every run that carries it"` // highest duty pressure of any run that carries it
 	Strength     Int    `json:"concentration_permille,omitzero" ask:"fluids.*.concentration"`
 	StrengthFits Bool   `json:"concentration_fits,omitzero" ask:"fluids.*.concentration: the catalog entry speaks for a range"`
 }
@@ -103,7 +103,7 @@ type Hose struct {
 	BurstKPa       Int      `json:"burst_kpa,omitzero" ask:"the burst pressure from the hose's certificate or its standard"`
 	RatioPermille  Int      `json:"burst_ratio_permille,omitzero" ask:"burst and working pressure of the hose"` // burst over working pressure, rounded down
 	ClassRatio     Int      `json:"class_ratio_permille,omitzero"`                                              // what the hose's own standard wants
-	TestedAtKPa    Int      `json:"test_pressure_kpa,omitzero"`
+	TestedAtKPa    Int      `json:"test_pressure_kpa,omitzero" ask:"parts.*.test_pressure: pressure of the last test"`
 	AssignedStated bool     `json:"assigned_stated"`
 	TagMatches     Bool     `json:"tag_matches,omitzero" ask:"parts.*.tag: the identity read on the hose"`
 	MarksStated    bool     `json:"marks_stated"`
@@ -119,7 +119,7 @@ type Hose struct {
 	IntervalDays   Int      `json:"test_interval_days,omitzero" ask:"parts.*.test_interval: the shorter of maker's and site's interval"`
 	AgeDays        Int      `json:"age_days,omitzero" ask:"parts.*.made: when the hose was made"`
 	LifeStated     bool     `json:"life_stated"`
-	LifeDays       Int      `json:"life_days,omitzero"`
+	LifeDays       Int      `json:"life_days,omitzero" ask:"parts.*.life: service life by the maker or the site"`
 	InspectedDays  Int      `json:"days_since_inspection,omitzero" ask:"parts.*.inspected: date of the last visual inspection"`
 	Defects        []string `json:"defects" words:"kinked,crushed,cover-damaged,reinforcement-exposed,blistered,soft-spot,leaking,coupling-damaged,coupling-slipped,braid-damaged"`
 	ConditionKnown Bool     `json:"condition_stated,omitzero" ask:"parts.*.condition: what the visual inspection found"`

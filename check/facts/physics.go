@@ -43,7 +43,7 @@ type Relief struct {
 	WeakestIsHose  bool   `json:"weakest_is_hose"`
 	LPGLiquid      bool   `json:"on_lpg_liquid"` // stands between shut-offs on liquid LP-gas
 	IsolableStated bool   `json:"isolatable_stated"`
-	Isolable       Bool   `json:"isolatable,omitzero"` // a valve can cut it off from what it protects
+	Isolable       Bool   `json:"isolatable,omitzero" ask:"parts.*.isolatable: can a valve cut it off from what it protects"` // a valve can cut it off from what it protects
 	TestedDays     Int    `json:"days_since_test,omitzero" ask:"tested of the relief device"`
 	IntervalDays   Int    `json:"test_interval_days,omitzero" ask:"test_interval of the relief device"`
 	ZoneA          bool   `json:"zone_a_cylinder"` // fitted to a cylinder of a toxic gas of hazard zone A
@@ -115,6 +115,6 @@ type Release struct {
 	WhipN          Int    `json:"whip_n,omitzero"`      // force of a parted gas hose, shock factor 2 counted
 	RestraintN     Int    `json:"restraint_n,omitzero"` // rating of the weakest restraint fitted
 	Restrained     bool   `json:"restrained"`           // every gas hose of the run names a restraint
-	BoreMM         Int    `json:"bore_mm,omitzero"`
-	Pressure       Int    `json:"pressure_kpa,omitzero"`
+	BoreMM         Int    `json:"bore_mm,omitzero" ask:"size of every hose of the run"`
+	Pressure       Int    `json:"pressure_kpa,omitzero" ask:"the highest pressure of the gas in the run"`
 }
