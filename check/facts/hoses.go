@@ -36,6 +36,8 @@ func (b *builder) hose(p *resolve.Part) Hose {
 	b.vacuum(p, &h)
 	h.Retention, h.BandBarredBy = p.Sheet.Retention.V, b.bandBarred(p)
 	h.BandBarred = h.BandBarredBy != ""
+	h.TestKind = p.Sheet.TestKind.V
+	b.lowSide(p, &h)
 	return h
 }
 

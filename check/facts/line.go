@@ -23,6 +23,7 @@ func (b *builder) line() {
 		f.LiquefiedGas = f.LiquefiedGas || fl.Cat.Form == "liquefied-gas"
 	}
 	f.RemoteStop, f.AutomaticStop = boolOf(s.Safeguards.RemoteStop), boolOf(s.Safeguards.AutomaticStop)
+	f.StopDays = b.since(s.Safeguards.StopTested)
 	f.Attended = boolOf(s.Safeguards.Attended)
 	b.change()
 }

@@ -103,6 +103,18 @@ type Flow struct {
 	CylindersPermille Int    `json:"cylinders_needed_permille,omitzero" ask:"volume and pressure of the cylinder, and the quantity of the run"` // cylinders the transfer takes, in thousandths
 }
 
+// Excess is one valve that closes on too much flow. Closing flow and duty round up, the flow of the broken line down.
+type Excess struct {
+	ID         string `json:"id"`
+	Run        string `json:"run"`
+	Credited   bool   `json:"credited"` // it stands in a line whose fluid must not run out
+	BypassSaid bool   `json:"bypass_stated"`
+	CloseMLPS  Int    `json:"closing_flow_mlps,omitzero" ask:"closing_flow of the excess-flow valve, from its plate or data sheet"`
+	BrokenMLPS Int    `json:"broken_flow_mlps,omitzero" ask:"broken_flow of the excess-flow valve: what the line passes when the hose behind it is broken, by calculation or test"`
+	DutyMLPS   Int    `json:"duty_flow_mlps,omitzero" ask:"runs.*.flow"`
+	BypassUM   Int    `json:"bypass_um,omitzero" ask:"bypass of the excess-flow valve: diameter of its equalising hole, 0 mm for none"`
+}
+
 // Release is what a burst or a parted hose lets into a room.
 type Release struct {
 	ID             string `json:"id"` // the run

@@ -36,7 +36,7 @@ const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,
 	`"is_hose":true,"accumulates":false}],"limits":[],"joints":[],"seals":[],"pairs":{"unsuitable":[],"limited":[],"suitable":[{"id":"P1","part":"H1",` +
 	`"layer":"liner","contact":"wetted","material":"NBR","fluid":"water","rating":"suitable","effect":"","by_family":false}],` +
 	`"unlisted":[]},"bars":[],"meetings":[],"points":[],"cases":[],"sections":[],"surges":[],` +
-	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"values":[],"unknowns":[]}`
+	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"labels":[],"closures":[],"tails":[],"excess_flows":[],"values":[],"unknowns":[]}`
 
 func TestRead(t *testing.T) {
 	f, err := Read([]byte(one))

@@ -152,8 +152,10 @@ type End struct {
 	Entry    Of[string]     `sheet:"entry,words=dip-pipe|bottom|splash"`
 	Marked   Of[string]     `sheet:"marked"` // text of the label at the point; none when unmarked
 	Padlock  Of[bool]       `sheet:"padlocked"`
-	Seals    []Seal         `sheet:"seal,single,none=NoSeal"` // a mapping, a list, or the word none
-	NoSeal   Of[bool]       `sheet:"-"`                       // seal: none was written
+	ClosedBy Of[string]     `sheet:"closed_by,words=valve|cap|plug|blind-flange|dust-cap|piped|none"` // of a point this line does not use
+	Bolts    Of[int]        `sheet:"bolts"`                                                           // fitted in the joint at this end
+	Seals    []Seal         `sheet:"seal,single,none=NoSeal"`                                         // a mapping, a list, or the word none
+	NoSeal   Of[bool]       `sheet:"-"`                                                               // seal: none was written
 }
 
 // Seal is what makes one joint tight.
@@ -174,9 +176,10 @@ type Nearby struct {
 
 // Safeguards are the means that end or watch the transfer.
 type Safeguards struct {
-	RemoteStop    Of[bool] `sheet:"remote_stop"`    // can be worked from outside the hazard zone
-	AutomaticStop Of[bool] `sheet:"automatic_stop"` // acts without a person
-	Attended      Of[bool] `sheet:"attended"`
+	RemoteStop    Of[bool]       `sheet:"remote_stop"`    // can be worked from outside the hazard zone
+	AutomaticStop Of[bool]       `sheet:"automatic_stop"` // acts without a person
+	Attended      Of[bool]       `sheet:"attended"`
+	StopTested    Of[units.Date] `sheet:"stop_tested"` // day the stop was last worked
 }
 
 // Change is the record of the change this sheet brings.
