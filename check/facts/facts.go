@@ -115,6 +115,9 @@ type Hose struct {
 	MarkedPressure Bool     `json:"marked_pressure,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedMaker    Bool     `json:"marked_maker,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedYear     Bool     `json:"marked_year,omitzero" ask:"parts.*.marks: what is printed on the hose"`
+	MarkedTested   Bool     `json:"marked_test_date,omitzero" ask:"parts.*.marks: what is printed on the hose"`
+	MarkedTemps    Bool     `json:"marked_temperatures,omitzero" ask:"parts.*.marks: what is printed on the hose"` // two of them
+	MarkedBurst    Bool     `json:"marked_burst_or_test,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	Readable       Bool     `json:"readable,omitzero" ask:"parts.*.readable: can the marks be read"`
 	EditionMatters bool     `json:"edition_matters"` // editions of the class differ in rating
 	EditionStated  bool     `json:"edition_stated"`

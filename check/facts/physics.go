@@ -73,6 +73,8 @@ type Vessel struct {
 	AfterPermille  Int    `json:"after_permille,omitzero" ask:"volume and filled of the destination, and the quantity of the run"`
 	QuantitySaid   bool   `json:"quantity_stated"`
 	Bonded         Bool   `json:"bonded,omitzero" ask:"vessels.*.bonded: is it connected to earth"`
+	RoadTank       bool   `json:"may_be_road_tank"`                                                                              // a tanker, or of no kind stated
+	PhaseMarked    Bool   `json:"phase_marked,omitzero" ask:"points.*.marked: what the label at every point of the vessel says"` // each point says liquid or vapour
 }
 
 // Gauge is one pressure gauge.
