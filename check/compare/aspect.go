@@ -55,7 +55,7 @@ var aspects = map[string]map[string][]string{
 		aClass: {"class", "edition", "electrical"}, aTemperature: {"lowest", "highest"}, aSize: {"size", "length", "bend", "least_bend", "tail", "outside", "clamp_least", "clamp_most"},
 		aRelief: {"area", "kdr", "isolatable"}, aSafeguard: {"bonded", "oxygen_clean"}, aIdentity: {"id", "tag", "assigned"},
 		aRecord: {
-			"name", "evidence", "marks", "readable", "specified_for", "made", "tested", "test_interval", "test_pressure", "test_kind", "inspected",
+			"name", "evidence", "marks", "readable", "specified_for", "listed", "made", "tested", "test_interval", "test_pressure", "test_kind", "inspected",
 			"life", "resistance", "resistance_tested", "condition",
 		},
 	},

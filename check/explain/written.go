@@ -32,7 +32,7 @@ var keysOf = map[string]struct{ own, line []string }{
 	"joints":       {[]string{"standard", "size", "class", "number", "gender", "hand", "facing", "locked", "seal", "kind", "bolts"}, nil},
 	"seals":        {[]string{"kind", "size", "material", "standard", "rated", "evidence"}, []string{"set", "supply", "highest"}},
 	"points":       {[]string{"standard", "size", "gender", "keyed", "padlocked", "marked", "open", "entry", "fluid"}, []string{"vessel", "point", "distance", "fluid"}},
-	"line":         {nil, []string{"regimes", "remote_stop", "automatic_stop", "attended", "stop_tested", "record", "what", "in_kind", "authorised", "until", "fluid"}},
+	"line":         {nil, []string{"regimes", "remote_stop", "automatic_stop", "attended", "stop_tested", "record", "what", "in_kind", "authorised", "until", "basis", "effects", "procedures", "trained", "fluid"}},
 	"parts":        {[]string{"kind", "material", "bonded", "oxygen_clean", "acts_on"}, []string{"fluid", "open"}},
 	"regulators":   {[]string{"set", "inlet_rated", "stages", "lock_up"}, []string{"cylinder", "supply"}},
 	"meetings":     {nil, []string{"fluid", "role", "concentration"}},

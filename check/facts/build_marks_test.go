@@ -152,3 +152,29 @@ func TestPhaseMarks(t *testing.T) {
 	assert.Equal(t, facts.Yes(false), of(", marked: nitrogen", ""), "one that lacks it decides")
 	assert.Equal(t, facts.Bool{}, of(", marked: vapour", ""))
 }
+
+// TestListed: a laboratory that is named lists the hose; none does not.
+func TestListed(t *testing.T) {
+	assert.Equal(t, facts.Yes(true), with(t, "listed: testing laboratory 4").Listed)
+	assert.Equal(t, facts.Yes(false), with(t, "listed: none").Listed)
+	assert.False(t, with(t).Listed.Known)
+}
+
+// TestChangeRecord: a change that nobody calls one in kind is none.
+func TestChangeRecord(t *testing.T) {
+	change := func(more string) facts.Line {
+		return of(t, base+"change: {record: C-1, what: another hose"+more+"}\n").Line
+	}
+	assert.True(t, change("").ChangeNotInKind)
+	assert.True(t, change(", in_kind: no").ChangeNotInKind)
+	assert.False(t, change(", in_kind: yes").ChangeNotInKind)
+	assert.False(t, build(t).Line.ChangeNotInKind)
+	l := change(", basis: yes, effects: no, trained: no")
+	assert.Equal(t, []facts.Bool{facts.Yes(true), facts.Yes(false), {}, facts.Yes(false)}, []facts.Bool{l.ChangeBasis, l.ChangeEffects, l.ChangeProcedure, l.ChangeTrained})
+}
+
+// TestStopTested: days from the day the stop was last worked.
+func TestStopTested(t *testing.T) {
+	assert.Equal(t, facts.Know(10), of(t, base+"safeguards: {stop_tested: 2026-11-15}\n").Line.StopDays)
+	assert.False(t, build(t).Line.StopDays.Known)
+}

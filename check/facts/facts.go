@@ -64,6 +64,11 @@ type Line struct {
 	ChangeReviewed  Int      `json:"change_authorised_day,omitzero"`
 	ChangeTemporary bool     `json:"change_temporary"`
 	ChangeUntil     Int      `json:"change_until_day,omitzero"`
+	ChangeNotInKind bool     `json:"change_not_in_kind"` // changed, and not said to be a replacement in kind
+	ChangeBasis     Bool     `json:"change_states_basis,omitzero" ask:"change.basis: does the change record state the technical basis"`
+	ChangeEffects   Bool     `json:"change_states_effects,omitzero" ask:"change.effects: does the change record state the effects on safety and health"`
+	ChangeProcedure Bool     `json:"change_states_procedures,omitzero" ask:"change.procedures: does the change record state the changes to procedures"`
+	ChangeTrained   Bool     `json:"change_trained,omitzero" ask:"change.trained: were those who work the line told and trained"`
 }
 
 // Fluid is one fluid under the name the sheet gives it. A hazard that is not known counts as present.
@@ -115,6 +120,7 @@ type Hose struct {
 	MarkedPressure Bool     `json:"marked_pressure,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedMaker    Bool     `json:"marked_maker,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedYear     Bool     `json:"marked_year,omitzero" ask:"parts.*.marks: what is printed on the hose"`
+	Listed         Bool     `json:"listed,omitzero" ask:"parts.*.listed: the laboratory that lists the hose, from its mark or paper"`
 	MarkedTested   Bool     `json:"marked_test_date,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedTemps    Bool     `json:"marked_temperatures,omitzero" ask:"parts.*.marks: what is printed on the hose"` // two of them
 	MarkedBurst    Bool     `json:"marked_burst_or_test,omitzero" ask:"parts.*.marks: what is printed on the hose"`

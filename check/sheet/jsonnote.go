@@ -48,6 +48,8 @@ var schemaNotes = map[string]string{
 	"Safeguards.attended": "someone stays with the transfer", "Safeguards.stop_tested": "day the stop was last worked",
 	"Change.record": "number of the change record", "Change.what": "what is changed", "Change.in_kind": "whether it is a replacement in kind",
 	"Change.authorised": "day it was authorised", "Change.until": "last day of a temporary change",
+	"Change.basis": "the record states the technical basis", "Change.effects": "the record states the effects on safety and health",
+	"Change.procedures": "the record states the changes to procedures, or that there are none", "Change.trained": "those who work the line were told and trained",
 	"Evidence.material": "name or id in the catalog", "Evidence.fluid": "name or id in the catalog", "Evidence.rating": "what the paper says",
 	"Evidence.highest": "temperature up to which it says so", "Evidence.document": "which paper, with its date",
 }

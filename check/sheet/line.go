@@ -188,7 +188,11 @@ type Change struct {
 	What       Of[string]     `sheet:"what,required"`
 	InKind     Of[bool]       `sheet:"in_kind"`
 	Authorised Of[units.Date] `sheet:"authorised"`
-	Until      Of[units.Date] `sheet:"until"` // last day of a temporary change
+	Basis      Of[bool]       `sheet:"basis"`      // the record states the technical basis
+	Effects    Of[bool]       `sheet:"effects"`    // the record states the effects on safety and health
+	Procedures Of[bool]       `sheet:"procedures"` // the record states the changes to procedures, or that there are none
+	Trained    Of[bool]       `sheet:"trained"`    // those who work the line were told and trained before it is used
+	Until      Of[units.Date] `sheet:"until"`      // last day of a temporary change
 }
 
 // Evidence is a document that speaks for or against a material in a fluid.

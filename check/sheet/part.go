@@ -36,6 +36,7 @@ type Part struct {
 	Marks      []Of[string]         `sheet:"marks,kinds=hose"`
 	Readable   Of[bool]             `sheet:"readable,kinds=hose"`
 	SpecFor    []Of[string]         `sheet:"specified_for,kinds=hose"` // fluids the maker names for it
+	Listed     Of[string]           `sheet:"listed,kinds=hose"`        // laboratory that lists it; none when it is not
 	Made       Of[units.Date]       `sheet:"made,kinds=hose"`
 	Tested     Of[units.Date]       `sheet:"tested,kinds=hose|relief|regulator|breakaway"`
 	TestEvery  Of[units.Months]     `sheet:"test_interval,kinds=hose|relief|regulator|breakaway"`
