@@ -3,7 +3,8 @@
 # description: |
 #   The highest pressure and the highest temperature of a gasket never apply together. For some kinds
 #   the product of the two, in bar and degrees Celsius, has a limit of its own. A gasket that a
-#   document rates by itself goes by that document.
+#   document rates by itself goes by that document. With the figures read so far the product is
+#   reached only past one of the two limits alone; a stricter row of the site makes it bite.
 # schemas:
 #   - input: schema.facts
 # custom:
