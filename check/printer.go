@@ -107,6 +107,12 @@ func (p *printer) number(key string, n int64) string {
 		return fmt.Sprintf("%.3g m/s", float64(n)/1000)
 	case strings.HasSuffix(key, "_mm2ps"):
 		return fmt.Sprintf("%.3g m2/s", float64(n)/1e6)
+	case strings.HasSuffix(key, "_um"):
+		return fmt.Sprintf("%.4g mm", float64(n)/1000)
+	case strings.HasSuffix(key, "_mlps"):
+		return fmt.Sprintf("%.3g m3/h", float64(n)*3600/1e6)
+	case strings.HasSuffix(key, "_kpac"):
+		return fmt.Sprintf("%.4g bar °C", float64(n)/100)
 	case strings.HasSuffix(key, "_ms"):
 		return fmt.Sprintf("%.3g s", float64(n)/1000)
 	case strings.HasSuffix(key, "_minutes"):

@@ -70,6 +70,12 @@ func shown(key, text string) string {
 		return fmt.Sprintf("%d N", n)
 	case "_minutes":
 		return fmt.Sprintf("%d min", n)
+	case "_um":
+		return fmt.Sprintf("%.4g mm", float64(n)/1000)
+	case "_mlps":
+		return fmt.Sprintf("%.3g m3/h", float64(n)*3600/1e6)
+	case "_kpac":
+		return fmt.Sprintf("%.4g bar °C", float64(n)/100)
 	case "_permille":
 		if strings.HasSuffix(key, "_ratio_permille") {
 			return fmt.Sprintf("%.1f", float64(n)/1000)

@@ -9,7 +9,7 @@ import (
 )
 
 // unitSuffixes are the units of the facts; _count is a bare number of things.
-var unitSuffixes = []string{"_kpa", "_ck", "_mm", "_days", "_day", "_permille", "_ohm", "_count", "_mmps", "_mm2ps", "_ms", "_n", "_minutes"}
+var unitSuffixes = []string{"_kpa", "_ck", "_mm", "_days", "_day", "_permille", "_ohm", "_count", "_mmps", "_mm2ps", "_ms", "_n", "_minutes", "_um", "_mlps", "_kpac"}
 
 // typed compiles everything against the schema, and checks what the compiler knows of the values in the reports.
 func typed(modules []Module) []Problem { return typedBy(compile, modules) }

@@ -97,6 +97,8 @@ var subjectWords = map[string]string{
 	"sections": "every stretch between two things that close", "surges": "every device that closes", "reliefs": "every relief device",
 	"vessels": "every vessel", "gauges": "every gauge", "flows": "the flow of every run", "releases": "every gas run that could burst",
 	"tests": "every pressure test the sheet states", "test_items": "everything that the pressure of a test reaches", "steams": "the steam of every run",
+	"labels": "every two labels for different fluids that read alike", "closures": "everything that closes an end not in use",
+	"tails": "the tails and clamps of every hose end that the sheet describes, or that was made up on site", "excess_flows": "every excess-flow valve",
 	"values": "every favourable value the line rests on",
 }
 

@@ -91,7 +91,7 @@ func order(key string) string {
 }
 
 // unitEndings are what a fact's name ends in; the value is printed with its unit.
-var unitEndings = []string{"_ratio_permille", "_permille", "_kpa", "_ck", "_mmps", "_mm2ps", "_mm", "_days", "_day", "_ms", "_ohm", "_minutes", "_n"}
+var unitEndings = []string{"_ratio_permille", "_permille", "_kpa", "_ck", "_mmps", "_mm2ps", "_mm", "_days", "_day", "_ms", "_ohm", "_minutes", "_n", "_um", "_mlps", "_kpac"}
 
 func nameOf(key string) string {
 	for _, end := range unitEndings {

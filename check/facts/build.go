@@ -28,6 +28,7 @@ func Build(l *resolve.Line, c *catalog.Catalog) (*Facts, error) {
 	for _, fill := range []func(){
 		b.line, b.fluids, b.allCases, b.hoses, b.parts, b.regulators, b.capacities, b.limits, b.joints, b.pairs, b.meetings, b.points,
 		b.sections, b.surges, b.reliefs, b.vesselFacts, b.gauges, b.flows, b.releases, b.tests, b.steams,
+		b.labels, b.closures, b.tails, b.excessFlows,
 	} {
 		fill()
 	}

@@ -114,3 +114,67 @@ func TestLimits(t *testing.T) {
 	l := find(t, build(t).Limits, "H1 hose class", func(l facts.Limit) string { return l.ID })
 	assert.Equal(t, []facts.Int{facts.Know(31315), facts.Know(27315)}, []facts.Int{l.HottestCK, l.ColdestCK}, "the place is colder than the fluid")
 }
+
+// TestMarksOfTests: the day of a test is no year of making, and a burst or test pressure is told from the working pressure.
+func TestMarksOfTests(t *testing.T) {
+	for marks, want := range map[string][4]bool{ // year made, date of test, two temperatures, burst or test pressure
+		"tested 2026-02":               {false, true, false, false},
+		"2024, tested 2026-02":         {true, true, false, false},
+		"tested":                       {false, false, false, false},
+		"-20 °C, 65 °C":                {false, false, true, false},
+		"-20 °C to 65 °C":              {false, false, true, false},
+		"65 °C":                        {false, false, false, false},
+		"working 10 bar":               {false, false, false, false},
+		"burst 64 bar":                 {false, false, false, true},
+		"TEST PRESSURE 225 psi":        {false, false, false, true},
+		"burst, 64 bar":                {false, false, false, false},
+		"proof 15 bar, tested 2025-11": {false, true, false, true},
+	} {
+		h := with(t, "marks: ["+marks+"]")
+		got := [4]facts.Bool{h.MarkedYear, h.MarkedTested, h.MarkedTemps, h.MarkedBurst}
+		for i, w := range want {
+			assert.Equal(t, facts.Yes(w), got[i], "%s: %d", marks, i)
+		}
+	}
+	assert.False(t, with(t).MarkedTested.Known)
+}
+
+// TestPhaseMarks: every point of the vessel says liquid or vapour, in either spelling.
+func TestPhaseMarks(t *testing.T) {
+	of := func(gas, liquid string) facts.Bool {
+		f := build(t, "size: 1/2 in, gender: male}", "size: 1/2 in, gender: male"+gas+"}", `liquid: {standard: flange-asme-b16-5, size: NPS 2, class: "150", facing: RF`,
+			`liquid: {standard: flange-asme-b16-5, size: NPS 2, class: "150", facing: RF`+liquid)
+		return find(t, f.Vessels, "tote", func(v facts.Vessel) string { return v.ID }).PhaseMarked
+	}
+	assert.Equal(t, facts.Yes(true), of(", marked: VAPOR", ", marked: butanone liquid"))
+	assert.Equal(t, facts.Yes(true), of(", marked: vapour", ", marked: liquid"))
+	assert.Equal(t, facts.Yes(false), of(", marked: nitrogen", ", marked: liquid"))
+	assert.Equal(t, facts.Yes(false), of(", marked: nitrogen", ""), "one that lacks it decides")
+	assert.Equal(t, facts.Bool{}, of(", marked: vapour", ""))
+}
+
+// TestListed: a laboratory that is named lists the hose; none does not.
+func TestListed(t *testing.T) {
+	assert.Equal(t, facts.Yes(true), with(t, "listed: testing laboratory 4").Listed)
+	assert.Equal(t, facts.Yes(false), with(t, "listed: none").Listed)
+	assert.False(t, with(t).Listed.Known)
+}
+
+// TestChangeRecord: a change that nobody calls one in kind is none.
+func TestChangeRecord(t *testing.T) {
+	change := func(more string) facts.Line {
+		return of(t, base+"change: {record: C-1, what: another hose"+more+"}\n").Line
+	}
+	assert.True(t, change("").ChangeNotInKind)
+	assert.True(t, change(", in_kind: no").ChangeNotInKind)
+	assert.False(t, change(", in_kind: yes").ChangeNotInKind)
+	assert.False(t, build(t).Line.ChangeNotInKind)
+	l := change(", basis: yes, effects: no, trained: no")
+	assert.Equal(t, []facts.Bool{facts.Yes(true), facts.Yes(false), {}, facts.Yes(false)}, []facts.Bool{l.ChangeBasis, l.ChangeEffects, l.ChangeProcedure, l.ChangeTrained})
+}
+
+// TestStopTested: days from the day the stop was last worked.
+func TestStopTested(t *testing.T) {
+	assert.Equal(t, facts.Know(10), of(t, base+"safeguards: {stop_tested: 2026-11-15}\n").Line.StopDays)
+	assert.False(t, build(t).Line.StopDays.Known)
+}

@@ -7,7 +7,8 @@ const Schema = "lineworthy/facts/1"
 // A fact that is not known is left out, never zero; what it is and who can supply it stands in Unknowns.
 //
 // Units are in the names: _kpa gauge kilopascal, _ck centikelvin, _mm millimetre, _days days, _day days since
-// 1970-01-01, _permille per mille, _ohm ohm, _mmps mm/s, _mm2ps mm2/s, _ms milliseconds, _n newton, _minutes minutes. Capacities round down, demands round up.
+// 1970-01-01, _permille per mille, _ohm ohm, _mmps mm/s, _mm2ps mm2/s, _ms milliseconds, _n newton, _minutes minutes, _um micrometre,
+// _mlps millilitres a second, _kpac kilopascal times °C. Capacities round down, demands round up.
 type Facts struct {
 	Schema     string      `json:"schema"`
 	Line       Line        `json:"line"`
@@ -35,6 +36,10 @@ type Facts struct {
 	Tests      []Test      `json:"tests"`
 	TestItems  []TestItem  `json:"test_items"`
 	Steams     []Steam     `json:"steams"`
+	Labels     []Label     `json:"labels"`
+	Closures   []Closure   `json:"closures"`
+	Tails      []Tail      `json:"tails"`
+	ExcessFlow []Excess    `json:"excess_flows"`
 	Values     []Value     `json:"values"`
 	Unknowns   []Unknown   `json:"unknowns"`
 }
@@ -53,6 +58,7 @@ type Line struct {
 	Pressurised     bool     `json:"pressurised"`     // any part sees more than atmospheric pressure
 	RemoteStop      Bool     `json:"remote_stop,omitzero" ask:"safeguards.remote_stop: can the flow be stopped from outside the hazard zone"`
 	AutomaticStop   Bool     `json:"automatic_stop,omitzero" ask:"safeguards.automatic_stop: does anything stop the flow without a person"`
+	StopDays        Int      `json:"days_since_stop_test,omitzero" ask:"safeguards.stop_tested: the day the stop was last worked"`
 	Attended        Bool     `json:"attended,omitzero" ask:"safeguards.attended: does someone stay with the transfer"`
 	PassiveShutoff  bool     `json:"passive_shutoff"` // a device that acts on separation only is in the line
 	Changed         bool     `json:"changed"`         // the sheet records a change
@@ -61,6 +67,11 @@ type Line struct {
 	ChangeReviewed  Int      `json:"change_authorised_day,omitzero"`
 	ChangeTemporary bool     `json:"change_temporary"`
 	ChangeUntil     Int      `json:"change_until_day,omitzero" ask:"change.until: last day of the temporary change"`
+	ChangeNotInKind bool     `json:"change_not_in_kind"` // changed, and not said to be a replacement in kind
+	ChangeBasis     Bool     `json:"change_states_basis,omitzero" ask:"change.basis: does the change record state the technical basis"`
+	ChangeEffects   Bool     `json:"change_states_effects,omitzero" ask:"change.effects: does the change record state the effects on safety and health"`
+	ChangeProcedure Bool     `json:"change_states_procedures,omitzero" ask:"change.procedures: does the change record state the changes to procedures"`
+	ChangeTrained   Bool     `json:"change_trained,omitzero" ask:"change.trained: were those who work the line told and trained"`
 }
 
 // Fluid is one fluid under the name the sheet gives it. A hazard that is not known counts as present.
@@ -112,10 +123,17 @@ type Hose struct {
 	MarkedPressure Bool     `json:"marked_pressure,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedMaker    Bool     `json:"marked_maker,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	MarkedYear     Bool     `json:"marked_year,omitzero" ask:"parts.*.marks: what is printed on the hose"`
+	Listed         Bool     `json:"listed,omitzero" ask:"parts.*.listed: the laboratory that lists the hose, from its mark or paper"`
+	MarkedTested   Bool     `json:"marked_test_date,omitzero" ask:"parts.*.marks: what is printed on the hose"`
+	MarkedTemps    Bool     `json:"marked_temperatures,omitzero" ask:"parts.*.marks: what is printed on the hose"` // two of them
+	MarkedBurst    Bool     `json:"marked_burst_or_test,omitzero" ask:"parts.*.marks: what is printed on the hose"`
 	Readable       Bool     `json:"readable,omitzero" ask:"parts.*.readable: can the marks be read"`
 	EditionMatters bool     `json:"edition_matters"` // editions of the class differ in rating
 	EditionStated  bool     `json:"edition_stated"`
 	TestedDays     Int      `json:"days_since_test,omitzero" ask:"parts.*.tested: date of the last pressure test"`
+	TestKind       string   `json:"test_kind,omitzero" words:"hydrostatic,pneumatic,leak,visual" ask:"parts.*.test_kind: what was done on the day of tested"`
+	LowSide        bool     `json:"low_side"` // stands behind a regulator of its run
+	LowReliefKPa   Int      `json:"low_side_relief_kpa,omitzero" ask:"set of the relief device that protects what lies behind the regulator"`
 	IntervalDays   Int      `json:"test_interval_days,omitzero" ask:"parts.*.test_interval: the shorter of maker's and site's interval"`
 	AgeDays        Int      `json:"age_days,omitzero" ask:"parts.*.made: when the hose was made"`
 	LifeStated     bool     `json:"life_stated"`
@@ -227,7 +245,12 @@ type Joint struct {
 	NeedsSeal Bool     `json:"needs_seal,omitzero" ask:"connection standard of both ends"`
 	SealsSaid bool     `json:"seals_stated"`
 	SealCount Int      `json:"seal_count,omitzero" ask:"inlet.seal: which seal is in the joint; write none if there is none"`
-	Open      bool     `json:"open_point"` // the far side is an open hatch, not a joint
+	Open      bool     `json:"open_point"`        // the far side is an open hatch, not a joint
+	BoltsWant bool     `json:"bolts_in_question"` // flanges with a drilling, and the bolts are stated or the fluid is one that asks for the count
+	ClassBolt bool     `json:"class_flange"`      // drilled to ASME B16.5
+	AtHose    bool     `json:"at_hose"`           // one end belongs to a hose, so that the joint is made up for the transfer
+	Bolts     Int      `json:"bolts,omitzero" ask:"inlet.bolts: how many bolts are fitted in the joint"`
+	Holes     Int      `json:"bolt_holes,omitzero" ask:"class and size of both flanges, from which the number of bolt holes follows"`
 }
 
 // Seal is one seal of one joint.
@@ -238,6 +261,11 @@ type Seal struct {
 	KindFits Bool   `json:"kind_fits,omitzero" ask:"which kinds of seal the connection standard takes"`
 	Size     string `json:"size,omitzero" words:"same,differs,none" ask:"inlet.seal.size: size of the gasket"`
 	Material string `json:"material,omitzero" ask:"inlet.seal.material"`
+	Both     bool   `json:"pressure_times_temperature_stated"` // the catalog limits the product of the two for this kind
+	MostBoth Int    `json:"pressure_times_temperature_limit_kpac,omitzero" ask:"the maker's limit for pressure times temperature"`
+	HaveBoth Int    `json:"pressure_times_temperature_kpac,omitzero" ask:"the highest pressure and the highest temperature at the joint"`
+	PShare   Int    `json:"pressure_share_permille,omitzero"`    // of what the kind holds
+	TShare   Int    `json:"temperature_share_permille,omitzero"` // of the highest temperature of the kind, both in °C
 }
 
 // Pairs are materials against fluids, filed by rating so that a rule looks only where it must.

@@ -44,6 +44,11 @@ func (b *builder) hose(p *resolve.Part) Hose {
 	b.vacuum(p, &h)
 	h.Retention, h.BandBarredBy = p.Sheet.Retention.V, b.bandBarred(p)
 	h.BandBarred = h.BandBarredBy != ""
+	h.TestKind = p.Sheet.TestKind.V
+	if l := p.Sheet.Listed; l.Set {
+		h.Listed = Yes(l.V != "none")
+	}
+	b.lowSide(p, &h)
 	return h
 }
 

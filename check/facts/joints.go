@@ -52,6 +52,7 @@ func (b *builder) joint(j *resolve.Joint) Joint {
 		b.outletNumber(j, &out)
 	}
 	out.Excluded = excluded(j)
+	b.bolting(j, &out)
 	out.NeedsLock = wantsLock(a) || wantsLock(c)
 	out.Locked = locked(j)
 	out.NeedsSeal = Yes(washered(j) || a.Seals.Required || c.Seals.Required)

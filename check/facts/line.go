@@ -23,6 +23,7 @@ func (b *builder) line() {
 		f.LiquefiedGas = f.LiquefiedGas || fl.Cat.Form == "liquefied-gas"
 	}
 	f.RemoteStop, f.AutomaticStop = boolOf(s.Safeguards.RemoteStop), boolOf(s.Safeguards.AutomaticStop)
+	f.StopDays = b.since(s.Safeguards.StopTested)
 	f.Attended = boolOf(s.Safeguards.Attended)
 	b.change()
 }
@@ -48,7 +49,9 @@ func (b *builder) change() {
 	f := &b.f.Line
 	f.Changed, f.ChangeRecord = true, c.Record.Set
 	f.ChangeInKind = boolOf(c.InKind)
-	f.ChangeTemporary = c.Until.Set
+	f.ChangeTemporary, f.ChangeNotInKind = c.Until.Set, !c.InKind.V
+	f.ChangeBasis, f.ChangeEffects, f.ChangeProcedure = boolOf(c.Basis), boolOf(c.Effects), boolOf(c.Procedures)
+	f.ChangeTrained = boolOf(c.Trained)
 	if c.Authorised.Set {
 		f.ChangeReviewed = Know(int64(c.Authorised.V.Days))
 	}

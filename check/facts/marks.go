@@ -12,10 +12,14 @@ import (
 )
 
 var (
-	pressureFigure = regexp.MustCompile(`(?i)\d+\s*(psi|bar|kpa|mpa|kgf)`)
-	yearMark       = regexp.MustCompile(`\b(19|20)\d\d\b`)
-	standardMark   = regexp.MustCompile(`(?i)^\s*(astm|bs|din|en|gb|iso|jis|nf|sae|ul)\b`) // its numbers are no years of making
-	notFor         = regexp.MustCompile(`(?i)\b(not?|never|except|without)\b`)
+	pressureFigure  = regexp.MustCompile(`(?i)\d+\s*(psi|bar|kpa|mpa|kgf)`)
+	pressureMark    = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
+	yearMark        = regexp.MustCompile(`\b(19|20)\d\d\b`)
+	standardMark    = regexp.MustCompile(`(?i)^\s*(astm|bs|din|en|gb|iso|jis|nf|sae|ul)\b`) // its numbers are no years of making
+	testMark        = regexp.MustCompile(`(?i)\btest`)
+	strengthMark    = regexp.MustCompile(`(?i)\b(burst|test|proof)`)
+	temperatureMark = regexp.MustCompile(`(?i)-?\d+\s*°\s*[cf]`)
+	notFor          = regexp.MustCompile(`(?i)\b(not?|never|except|without)\b`)
 )
 
 // marks reads what is printed on the hose. A list that is written is taken as complete.
@@ -31,6 +35,9 @@ func (b *builder) marks(p *resolve.Part, h *Hose) {
 	h.MarkedLPG = Yes(marked(all, "lpg", "lp-gas", "lp gas"))
 	h.MarkedPressure = Yes(hasPressure(text))
 	h.MarkedYear = Yes(slices.ContainsFunc(all, isYear))
+	h.MarkedTested = Yes(slices.ContainsFunc(all, func(m string) bool { return testMark.MatchString(m) && yearMark.MatchString(m) }))
+	h.MarkedTemps = Yes(len(temperatureMark.FindAllString(text, 2)) == 2)
+	h.MarkedBurst = Yes(slices.ContainsFunc(all, func(m string) bool { return strengthMark.MatchString(m) && pressureMark.MatchString(m) }))
 	h.MarkedMaker = Yes(strings.Contains(text, "maker"))
 }
 
@@ -61,7 +68,8 @@ func hasPressure(text string) bool {
 	return false
 }
 
-// isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi.
+// isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi,
+// nor the day of a test.
 func isYear(mark string) bool {
 	if !strings.Contains(mark, "19") && !strings.Contains(mark, "20") {
 		return false // most marks, and patterns are slow
@@ -73,7 +81,7 @@ func isYear(mark string) bool {
 	if hasPressure(strings.ToLower(mark)) {
 		left = pressureFigure.ReplaceAllString(mark, "")
 	}
-	return yearMark.MatchString(left) && !standardMark.MatchString(mark)
+	return yearMark.MatchString(left) && !standardMark.MatchString(mark) && !testMark.MatchString(mark)
 }
 
 func words(list []sheet.Of[string]) []string {

@@ -77,6 +77,8 @@ type Vessel struct {
 	VacuumNeedKPa  Int    `json:"vacuum_need_kpa,omitzero" ask:"how far below the air the vessel can be pulled"` // below the air, as a positive figure
 	VacuumHaveKPa  Int    `json:"vacuum_have_kpa,omitzero" ask:"vessels.*.vacuum: the lowest pressure on its plate, or of its maker"`
 	Bonded         Bool   `json:"bonded,omitzero" ask:"vessels.*.bonded: is it connected to earth"`
+	RoadTank       bool   `json:"may_be_road_tank"`                                                                              // a tanker, or of no kind stated
+	PhaseMarked    Bool   `json:"phase_marked,omitzero" ask:"points.*.marked: what the label at every point of the vessel says"` // each point says liquid or vapour
 }
 
 // Gauge is one pressure gauge.
@@ -105,6 +107,18 @@ type Flow struct {
 	Minutes           Int    `json:"transfer_minutes,omitzero"`
 	CylindersSaid     bool   `json:"gas_from_cylinders"`
 	CylindersPermille Int    `json:"cylinders_needed_permille,omitzero" ask:"volume and pressure of the cylinder, and the quantity of the run"` // cylinders the transfer takes, in thousandths
+}
+
+// Excess is one valve that closes on too much flow. Closing flow and duty round up, the flow of the broken line down.
+type Excess struct {
+	ID         string `json:"id"`
+	Run        string `json:"run"`
+	Credited   bool   `json:"credited"` // it stands in a line whose fluid must not run out
+	BypassSaid bool   `json:"bypass_stated"`
+	CloseMLPS  Int    `json:"closing_flow_mlps,omitzero" ask:"closing_flow of the excess-flow valve, from its plate or data sheet"`
+	BrokenMLPS Int    `json:"broken_flow_mlps,omitzero" ask:"broken_flow of the excess-flow valve: what the line passes when the hose behind it is broken, by calculation or test"`
+	DutyMLPS   Int    `json:"duty_flow_mlps,omitzero" ask:"runs.*.flow"`
+	BypassUM   Int    `json:"bypass_um,omitzero" ask:"bypass of the excess-flow valve: diameter of its equalising hole, 0 mm for none"`
 }
 
 // Release is what a burst or a parted hose lets into a room.

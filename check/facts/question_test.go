@@ -134,5 +134,5 @@ func TestFind(t *testing.T) {
 	_, ok = Find("pipes", "id")
 	assert.False(t, ok)
 	assert.NotContains(t, Collections(), "unknowns")
-	assert.Len(t, Collections(), 26)
+	assert.Len(t, Collections(), 30)
 }

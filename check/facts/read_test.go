@@ -31,12 +31,12 @@ func validate(t require.TestingT, s *jsonschema.Schema, text []byte) error {
 // one has one hose, one pair and one unknown, to be spoilt.
 const one = `{"schema":"lineworthy/facts/1","line":{"id":"L1","as_of_day":20782,"regimes":[],"regimes_without_rules":[],"carries_flammable":false,` +
 	`"carries_toxic":false,"carries_corrosive":false,"carries_liquefied_gas":false,"hazard_in_reach":false,"pressurised":true,` +
-	`"attended":true,"passive_shutoff":false,"changed":false,"change_record":false,"change_temporary":false},"fluids":[],"hoses":[],` +
+	`"attended":true,"passive_shutoff":false,"changed":false,"change_record":false,"change_temporary":false,"change_not_in_kind":false},"fluids":[],"hoses":[],` +
 	`"services":[],"parts":[],"regulators":[],"capacities":[{"id":"C1","part":"H1","what":"hose","case":"duty","rated_kpa":1600,` +
 	`"is_hose":true,"accumulates":false}],"limits":[],"joints":[],"seals":[],"pairs":{"unsuitable":[],"limited":[],"suitable":[{"id":"P1","part":"H1",` +
 	`"layer":"liner","contact":"wetted","material":"NBR","fluid":"water","rating":"suitable","effect":"","by_family":false}],` +
 	`"unlisted":[]},"bars":[],"meetings":[],"points":[],"cases":[],"sections":[],"surges":[],` +
-	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"tests":[],"test_items":[],"steams":[],"values":[],"unknowns":[]}`
+	`"reliefs":[],"vessels":[],"gauges":[],"flows":[],"releases":[],"tests":[],"test_items":[],"steams":[],"labels":[],"closures":[],"tails":[],"excess_flows":[],"values":[],"unknowns":[]}`
 
 func TestRead(t *testing.T) {
 	f, err := Read([]byte(one))

@@ -18,6 +18,7 @@ func (b *builder) sealFacts(j *resolve.Joint, s *resolve.Seal) Seal {
 	}
 	out.Kind = s.Kind.ID
 	out.KindFits = kindFits(j, s.Kind)
+	b.hotAndHigh(j, s, &out)
 	if !flanged(j) {
 		out.Size = "none" // a ring or washer of a coupling or thread goes by the joint, not by a size of its own
 		return out
@@ -150,7 +151,7 @@ func (b *builder) atJoint(r *resolve.Run, n int) []push {
 
 func (b *builder) sealItem(s *resolve.Seal, top *units.Temperature) (item, bool) {
 	it := item{id: s.ID, part: s.ID, what: "seal"}
-	kind, known := kindLimit(s.Kind, top)
+	kind, known := kindLimit(s.Kind)
 	if s.Sheet.Rated.Set {
 		it.have = s.Sheet.Rated.V.Gauge(b.l.Ambient)
 	}
@@ -165,15 +166,11 @@ func (b *builder) sealItem(s *resolve.Seal, top *units.Temperature) (item, bool)
 	return it, known
 }
 
-// kindLimit is what a kind of seal holds when hot, and whether the catalog knows: the highest pressure and the highest
-// temperature of a gasket never apply together.
-func kindLimit(k *catalog.Seal, top *units.Temperature) (units.GaugePressure, bool) {
+// kindLimit is what a kind of seal holds when cold, and whether the catalog knows. The limit of pressure times temperature
+// is a fact of its own.
+func kindLimit(k *catalog.Seal) (units.GaugePressure, bool) {
 	if k == nil || k.HighestBar == nil {
 		return 0, false
 	}
-	bar := k.HighestBar.Value
-	if pt := k.PressTimesT; pt != nil && top != nil && top.Celsius() > 0 {
-		bar = min(bar, pt.Value/top.Celsius())
-	}
-	return units.GaugePressure(bar * 1e5), true
+	return units.GaugePressure(k.HighestBar.Value * 1e5), true
 }

@@ -10,9 +10,9 @@ type Test struct {
 	TestKPa      Int    `json:"test_kpa,omitzero" ask:"runs.*.test.pressure"`
 	WorkingKPa   Int    `json:"working_kpa,omitzero" ask:"the highest pressure the source can give"` // ordinary operation, of what is in the test
 	ReliefStated bool   `json:"relief_stated"`
-	ReliefOver   Int    `json:"relief_over_kpa,omitzero"` // how far above the test pressure it opens
+	ReliefOver   Int    `json:"relief_over_kpa,omitzero" ask:"runs.*.test.relief: what the relief device of the test is set to"` // how far above the test pressure it opens
 	DistanceSaid bool   `json:"distance_stated"`
-	DistanceMM   Int    `json:"distance_mm,omitzero"`
+	DistanceMM   Int    `json:"distance_mm,omitzero" ask:"runs.*.test.distance: how far people are kept from the test"`
 	KeepOffMM    Int    `json:"keep_off_mm,omitzero" ask:"length and size of every hose and pipe in the test, and volume of every vessel"`                            // from the energy of the gas, ASME PCC-2
 	WarmedKPa    Int    `json:"warmed_kpa,omitzero" ask:"expansion and compressibility of the test liquid, how cold and hot it gets, or a relief device on the test"` // shut in at the test pressure at its coldest, and warmed
 	FreezesCK    Int    `json:"freezes_ck,omitzero" ask:"where the test liquid freezes, from its data sheet"`

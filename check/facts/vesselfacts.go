@@ -20,6 +20,7 @@ func (b *builder) vesselFact(v *resolve.Vessel) Vessel {
 	out := Vessel{
 		ID: v.Key, Kind: s.Kind.V, Closed: s.Vent.V != "open", HasRelief: s.Relief != nil, RatedKPa: b.gauge(s.Rated),
 		TestKPa: b.gauge(s.TestPressure), DischargeKPa: b.gauge(s.Discharge), Bonded: boolOf(s.Bonded),
+		RoadTank: !s.Kind.Set || s.Kind.V == "tanker", PhaseMarked: phaseMarked(v),
 	}
 	if s.Filled.Set {
 		out.FilledPermille = b.keep(units.PermilleUp(s.Filled.V))

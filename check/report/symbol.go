@@ -24,6 +24,7 @@ var symbols = map[string]string{
 	"coupling":    "M2 11H16M16 4V18M24 4V18M24 11H38",
 	"breakaway":   "M2 11H14M14 4V18M26 4V18M26 11H38M18 18L22 4",
 	"nozzle":      "M4 4H16L36 9V13L16 18H4Z",
+	"closure":     "M4 11H26M26 3V19M31 5V17",
 	"weight":      "M12 18L15 7H25L28 18ZM17 7A3 3 0 1 1 23 7",
 }
 

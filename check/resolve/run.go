@@ -74,7 +74,7 @@ func (r *resolver) farEnd(v *Vessel, point sheet.Of[string], end *sheet.End, nam
 func (r *resolver) part(run *Run, i int, path string) (*Part, error) {
 	s := &run.Sheet.Parts[i]
 	p := &Part{ID: s.ID.V, Sheet: s, Run: run, Index: i}
-	p.Branch = s.Kind.V == "gauge" || s.Kind.V == "relief" || s.Kind.V == "weight"
+	p.Branch = s.Kind.V == "gauge" || s.Kind.V == "relief" || s.Kind.V == "closure" || s.Kind.V == "weight"
 	var err error
 	if p.Body, err = r.material(s.Material, path+".material"); err != nil {
 		return nil, err

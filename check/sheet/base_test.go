@@ -58,8 +58,8 @@ type faultCase struct {
 
 const (
 	hoseTakes = "a hose takes id, kind, name, material, wetted, size, length, rated, evidence, lowest, highest, bonded, " +
-		"inlet, outlet, class, edition, layers, bend, least_bend, burst, retention, vacuum, tag, assigned, marks, readable, specified_for, made, tested, " +
-		"test_interval, test_pressure, inspected, life, electrical, resistance, resistance_tested, condition, restraint, lay, oxygen_clean"
+		"inlet, outlet, class, edition, layers, bend, least_bend, burst, retention, tail, outside, clamp_least, clamp_most, vacuum, tag, assigned, marks, readable, specified_for, listed, made, tested, " +
+		"test_interval, test_pressure, test_kind, inspected, life, electrical, resistance, resistance_tested, condition, restraint, lay, oxygen_clean"
 	sheetTakes = "the keys here are line, title, as_of, regimes, site, fluids, vessels, runs, nearby, safeguards, change, evidence"
 )
 

@@ -30,7 +30,7 @@ func TestKeys(t *testing.T) {
 		}},
 		{"key of no excess-flow valve", "kind: hose\n        size: DN 25", "kind: excess-flow\n        bend: 1 m", []string{
 			"17:9: runs.main.parts[0].bend: belongs to a hose, not to an excess-flow; an excess-flow takes id, kind, name, material, wetted, size, " +
-				"rated, evidence, lowest, highest, bonded, inlet, outlet, closing, acts_on, oxygen_clean",
+				"rated, evidence, lowest, highest, bonded, inlet, outlet, closing, acts_on, closing_flow, broken_flow, bypass, oxygen_clean",
 		}},
 		{"key of several other kinds", "kind: hose\n        size: DN 25", "kind: hose\n        closing: 1 s", []string{
 			"17:9: runs.main.parts[0].closing: belongs to a valve, check-valve, excess-flow, breakaway, coupling or nozzle, not to a hose; " + hoseTakes,

@@ -167,8 +167,10 @@ type End struct {
 	Entry    Of[string]     `sheet:"entry,words=dip-pipe|bottom|splash"`
 	Marked   Of[string]     `sheet:"marked"` // text of the label at the point; none when unmarked
 	Padlock  Of[bool]       `sheet:"padlocked"`
-	Seals    []Seal         `sheet:"seal,single,none=NoSeal"` // a mapping, a list, or the word none
-	NoSeal   Of[bool]       `sheet:"-"`                       // seal: none was written
+	ClosedBy Of[string]     `sheet:"closed_by,words=valve|cap|plug|blind-flange|dust-cap|piped|none"` // of a point this line does not use
+	Bolts    Of[int]        `sheet:"bolts"`                                                           // fitted in the joint at this end
+	Seals    []Seal         `sheet:"seal,single,none=NoSeal"`                                         // a mapping, a list, or the word none
+	NoSeal   Of[bool]       `sheet:"-"`                                                               // seal: none was written
 }
 
 // Seal is what makes one joint tight.
@@ -189,9 +191,10 @@ type Nearby struct {
 
 // Safeguards are the means that end or watch the transfer.
 type Safeguards struct {
-	RemoteStop    Of[bool] `sheet:"remote_stop"`    // can be worked from outside the hazard zone
-	AutomaticStop Of[bool] `sheet:"automatic_stop"` // acts without a person
-	Attended      Of[bool] `sheet:"attended"`
+	RemoteStop    Of[bool]       `sheet:"remote_stop"`    // can be worked from outside the hazard zone
+	AutomaticStop Of[bool]       `sheet:"automatic_stop"` // acts without a person
+	Attended      Of[bool]       `sheet:"attended"`
+	StopTested    Of[units.Date] `sheet:"stop_tested"` // day the stop was last worked
 }
 
 // Change is the record of the change this sheet brings.
@@ -200,7 +203,11 @@ type Change struct {
 	What       Of[string]     `sheet:"what,required"`
 	InKind     Of[bool]       `sheet:"in_kind"`
 	Authorised Of[units.Date] `sheet:"authorised"`
-	Until      Of[units.Date] `sheet:"until"` // last day of a temporary change
+	Basis      Of[bool]       `sheet:"basis"`      // the record states the technical basis
+	Effects    Of[bool]       `sheet:"effects"`    // the record states the effects on safety and health
+	Procedures Of[bool]       `sheet:"procedures"` // the record states the changes to procedures, or that there are none
+	Trained    Of[bool]       `sheet:"trained"`    // those who work the line were told and trained before it is used
+	Until      Of[units.Date] `sheet:"until"`      // last day of a temporary change
 }
 
 // Evidence is a document that speaks for or against a material in a fluid.

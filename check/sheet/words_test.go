@@ -5,7 +5,7 @@ import "testing"
 func TestWords(t *testing.T) {
 	checkFaults(t, []faultCase{
 		{"unknown kind", "kind: hose", "kind: hoze", []string{
-			`16:15: runs.main.parts[0].kind: "hoze" is not a word for kind; did you mean hose? the words are hose, pipe, fitting, valve, regulator, relief, check-valve, excess-flow, strainer, gauge, pump, coupling, breakaway, nozzle, weight`,
+			`16:15: runs.main.parts[0].kind: "hoze" is not a word for kind; did you mean hose? the words are hose, pipe, fitting, valve, regulator, relief, check-valve, excess-flow, strainer, gauge, pump, coupling, breakaway, nozzle, weight, closure`,
 		}},
 		{"word far from all", "size: DN 25\n", "size: DN 25\n        electrical: braided\n", []string{
 			`18:21: runs.main.parts[0].electrical: "braided" is not a word for electrical; the words are M, Ohm, M/T, Ohm/T, discontinuous, none`,

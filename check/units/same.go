@@ -2,6 +2,7 @@ package units
 
 import (
 	"math"
+	"strconv"
 	"strings"
 )
 
@@ -62,4 +63,19 @@ func (s Size) metric() bool { return strings.HasSuffix(s.Text, "mm") }
 
 func within(a, b Length, share float64) bool {
 	return math.Abs(float64(a-b)) <= share*math.Max(float64(a), float64(b))
+}
+
+// Inches is the size in inches where it was typed so: as an NPS, a dash number or a bore in inches; else 0.
+func (s Size) Inches() float64 {
+	switch {
+	case s.NPS != "":
+		if inches, _, found, err := leadingFraction(s.NPS); found && err == nil {
+			return inches
+		}
+		inches, _ := strconv.ParseFloat(s.NPS, 64)
+		return inches
+	case s.DN != 0 || s.metric():
+		return 0
+	}
+	return math.Round(float64(s.Bore)/inchM*1e6) / 1e6
 }

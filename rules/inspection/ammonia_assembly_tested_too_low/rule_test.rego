@@ -10,6 +10,11 @@ _found(more) := object.union({"subject": "H1", "part": "H1", "have_kpa": 3446, "
 _law := {"regimes": ["29 CFR 1910.111"]}
 
 _cases := {
+	"behind a regulator, judged elsewhere": {
+		"line": _law,
+		"given": [_it({"test_pressure_kpa": 3446, "low_side": true})],
+		"want": set(),
+	},
 	"one below": {
 		"line": _law,
 		"given": [_it({"test_pressure_kpa": 3446})],

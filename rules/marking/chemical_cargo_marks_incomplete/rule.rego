@@ -9,7 +9,7 @@
 #   severity: stop
 #   subject: hoses
 #   scope: ["regime=46 CFR 153.940"]
-#   needs: [hoses.marked_pressure, hoses.marked_year]
+#   needs: [hoses.marked_pressure, hoses.marked_year, hoses.marked_test_date, hoses.marked_temperatures]
 #   message: "{part} does not show: {missing}"
 #   action: "Do not use the hose until its maker or assembler has marked it."
 #   basis:
@@ -22,10 +22,16 @@ package rules.marking.chemical_cargo_marks_incomplete
 report contains {"subject": h.id, "part": h.id, "missing": concat(", ", missing)} if {
 	"46 CFR 153.940" in input.line.regimes
 	some h in input.hoses
-	missing := {mark | some mark in {"working pressure", "year made"}; _lacks(h, mark)}
+	missing := {mark | some mark in _wanted; _lacks(h, mark)}
 	count(missing) > 0
 }
+
+_wanted := {"working pressure", "year made", "date of the last test", "highest and lowest temperature"}
 
 _lacks(h, "working pressure") if h.marked_pressure == false
 
 _lacks(h, "year made") if h.marked_year == false
+
+_lacks(h, "date of the last test") if h.marked_test_date == false
+
+_lacks(h, "highest and lowest temperature") if h.marked_temperatures == false

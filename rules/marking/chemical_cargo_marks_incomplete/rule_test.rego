@@ -3,7 +3,7 @@ package rules.marking.chemical_cargo_marks_incomplete_test
 import data.rules.marking.chemical_cargo_marks_incomplete
 
 # 46 CFR 153.940, CFR 2015 annual edition (published).
-_it(more) := object.union({"id": "H1"}, more)
+_it(more) := object.union({"id": "H1", "marked_test_date": true, "marked_temperatures": true}, more)
 
 _found(more) := object.union({"subject": "H1", "part": "H1", "missing": "working pressure, year made"}, more)
 
@@ -30,9 +30,19 @@ _cases := {
 		"given": [_it({"marked_pressure": true, "marked_year": true})],
 		"want": set(),
 	},
+	"no date of test": {
+		"line": _law,
+		"given": [_it({"marked_pressure": true, "marked_year": true, "marked_test_date": false})],
+		"want": {_found({"missing": "date of the last test"})},
+	},
+	"no temperatures": {
+		"line": _law,
+		"given": [_it({"marked_pressure": true, "marked_year": true, "marked_temperatures": false})],
+		"want": {_found({"missing": "highest and lowest temperature"})},
+	},
 	"marks not stated": {
 		"line": _law,
-		"given": [_it({})],
+		"given": [{"id": "H1"}],
 		"want": set(),
 	},
 	"another law": {

@@ -3,12 +3,13 @@
 # description: |
 #   The US ammonia rule fixes a least working pressure for every hose that is under the container's
 #   pressure, however low the pressure is on the day.
+#   A hose behind a regulator has a rule of its own.
 # schemas:
 #   - input: schema.facts
 # custom:
 #   severity: stop
 #   subject: hoses
-#   scope: [carries_ammonia, "regime=29 CFR 1910.111"]
+#   scope: [carries_ammonia, "!low_side", "regime=29 CFR 1910.111"]
 #   needs: [hoses.rated_kpa]
 #   message: >-
 #     {part} has a working pressure of {have_kpa}; the law asks for {need_kpa} on ammonia under container
@@ -30,6 +31,7 @@ report contains {
 	"29 CFR 1910.111" in input.line.regimes
 	some h in input.hoses
 	h.carries_ammonia
+	not h.low_side
 	h.rated_kpa < _least
 }
 

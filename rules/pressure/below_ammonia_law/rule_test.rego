@@ -10,6 +10,7 @@ _found(have) := {"subject": "H1", "part": "H1", "have_kpa": have, "need_kpa": 24
 _law := ["29 CFR 1910.111"]
 
 _cases := {
+	"behind a regulator, judged elsewhere": {"given": {"regimes": _law, "hoses": [_hose({"rated_kpa": 2412, "low_side": true})]}, "want": set()},
 	"one below": {"given": {"regimes": _law, "hoses": [_hose({"rated_kpa": 2412})]}, "want": {_found(2412)}},
 	"at the limit": {"given": {"regimes": _law, "hoses": [_hose({"rated_kpa": 2413})]}, "want": set()},
 	"above": {"given": {"regimes": _law, "hoses": [_hose({"rated_kpa": 2414})]}, "want": set()},

@@ -3,12 +3,13 @@
 # description: |
 #   The US ammonia rule fixes a least burst pressure for every hose that is under the container's
 #   pressure, five times its least working pressure.
+#   A hose behind a regulator has a rule of its own.
 # schemas:
 #   - input: schema.facts
 # custom:
 #   severity: stop
 #   subject: hoses
-#   scope: [carries_ammonia, "regime=29 CFR 1910.111"]
+#   scope: [carries_ammonia, "!low_side", "regime=29 CFR 1910.111"]
 #   needs: [hoses.burst_kpa]
 #   message: "{part} bursts at {have_kpa}; the law asks for {need_kpa} on ammonia under container pressure"
 #   action: "Fit a hose made and marked for anhydrous ammonia with at least this burst pressure."
@@ -28,6 +29,7 @@ report contains {
 	"29 CFR 1910.111" in input.line.regimes
 	some h in input.hoses
 	h.carries_ammonia
+	not h.low_side
 	h.burst_kpa < _least
 }
 

@@ -10,6 +10,7 @@ _found(have) := {"subject": "H1", "part": "H1", "have_kpa": have, "need_kpa": 12
 _law := ["29 CFR 1910.111"]
 
 _cases := {
+	"behind a regulator, judged elsewhere": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 12064, "low_side": true})]}, "want": set()},
 	"one below": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 12064})]}, "want": {_found(12064)}},
 	"at the limit": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 12065})]}, "want": set()},
 	"above": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 12066})]}, "want": set()},

@@ -3,12 +3,13 @@
 # description: |
 #   The US LP-gas rule fixes a least burst pressure for every hose that is under the container's
 #   pressure.
+#   A hose behind a regulator has a rule of its own.
 # schemas:
 #   - input: schema.facts
 # custom:
 #   severity: stop
 #   subject: hoses
-#   scope: [carries_lpg, "regime=29 CFR 1910.110"]
+#   scope: [carries_lpg, "!low_side", "regime=29 CFR 1910.110"]
 #   needs: [hoses.burst_kpa]
 #   message: "{part} bursts at {have_kpa}; the law asks for {need_kpa} on LP-gas under container pressure"
 #   action: "Fit a listed LP-gas hose with at least this burst pressure."
@@ -28,6 +29,7 @@ report contains {
 	"29 CFR 1910.110" in input.line.regimes
 	some h in input.hoses
 	h.carries_lpg
+	not h.low_side
 	h.burst_kpa < _least
 }
 

@@ -10,6 +10,7 @@ _found(have) := {"subject": "H1", "part": "H1", "have_kpa": have, "need_kpa": 86
 _law := ["29 CFR 1910.110"]
 
 _cases := {
+	"behind a regulator, judged elsewhere": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 8617, "low_side": true})]}, "want": set()},
 	"one below": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 8617})]}, "want": {_found(8617)}},
 	"at the limit": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 8618})]}, "want": set()},
 	"above": {"given": {"regimes": _law, "hoses": [_hose({"burst_kpa": 8619})]}, "want": set()},

@@ -1,0 +1,65 @@
+package rules.connection.hose_tail_nearly_fits_test
+
+import data.rules.connection.hose_tail_nearly_fits
+
+# Sizes of ISO 1307 (restated); that tails of neighbours go in is practice, no source.
+_it(more) := object.union({"id": "H1", "clamp_stated": false}, more)
+
+_found(more) := object.union({"subject": "H1", "part": "H1", "have_um": 50000, "need_um": 51000}, more)
+
+_cases := {
+	"50 in 51": {
+		"given": [_it({"tail_um": 50000, "hose_um": 51000})],
+		"want": {_found({})},
+	},
+	"51 in 50": {
+		"given": [_it({"tail_um": 51000, "hose_um": 50000})],
+		"want": {_found({"have_um": 51000, "need_um": 50000})},
+	},
+	"twin, the same": {
+		"given": [_it({"tail_um": 51000, "hose_um": 51000})],
+		"want": set(),
+	},
+	"76 in 80": {
+		"given": [_it({"tail_um": 76000, "hose_um": 80000})],
+		"want": {_found({"have_um": 76000, "need_um": 80000})},
+	},
+	"at six per cent": {
+		"given": [_it({"tail_um": 47000, "hose_um": 50000})],
+		"want": {_found({"have_um": 47000, "need_um": 50000})},
+	},
+	"past six per cent": {
+		"given": [_it({"tail_um": 46999, "hose_um": 50000})],
+		"want": set(),
+	},
+	"past six per cent, the other way": {
+		"given": [_it({"tail_um": 50000, "hose_um": 46999})],
+		"want": set(),
+	},
+	"at six per cent, the other way": {
+		"given": [_it({"tail_um": 50000, "hose_um": 47000})],
+		"want": {_found({"have_um": 50000, "need_um": 47000})},
+	},
+	"tail unknown": {
+		"given": [_it({"hose_um": 51000})],
+		"want": set(),
+	},
+	"hose unknown": {
+		"given": [_it({"tail_um": 51000})],
+		"want": set(),
+	},
+	"the second of two": {
+		"given": [_it({"tail_um": 51000, "hose_um": 51000}), _it({"id": "H2", "tail_um": 50000, "hose_um": 51000})],
+		"want": {_found({"subject": "H2", "part": "H2"})},
+	},
+	"nothing to judge": {
+		"given": [],
+		"want": set(),
+	},
+}
+
+test_report[note] if {
+	some note, tc in _cases
+	got := hose_tail_nearly_fits.report with input as {"tails": tc.given}
+	got == tc.want
+}
