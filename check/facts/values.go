@@ -50,16 +50,8 @@ func (b *builder) document(source string) string {
 
 type document struct{ source, name string }
 
-// again notes a further part that rests on a value already recorded, so that its words need not be made once more.
-func (b *builder) again(id, part string) bool {
-	at, ok := b.values[id]
-	if ok {
-		b.uses(at, part)
-	}
-	return ok
-}
-
-// known is again for an id given in pieces, which are only joined to be looked up.
+// known notes a further part that rests on a value already recorded, so that its words need not be made once more. The id
+// comes in pieces, which are only joined to be looked up.
 func (b *builder) known(part string, id ...string) bool {
 	at, ok := b.values[string(b.join(id...))]
 	if ok {
