@@ -135,7 +135,7 @@ func TestOracleAgreesOnEveryRule(t *testing.T) {
 // linesOf are the first lines of chance, and all on which the rule finds something, until there are enough of those or
 // they are too rare.
 func linesOf(t testing.TB, s *setter, mark []byte) (lines [][]byte, found int) {
-	for tries := 0; tries < 20000 && (found == 0 || found < 16 && tries < 500 || tries < 12); tries++ {
+	for tries := 0; tries < 20000 && (found == 0 || found < 12 && tries < 400 || tries < 12); tries++ {
 		line := text(t, s.line())
 		f, err := oracle.Read(line)
 		require.NoError(t, err)

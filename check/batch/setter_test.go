@@ -54,13 +54,14 @@ func newSetter(rule string) *setter {
 
 func (s *setter) line() *facts.Facts {
 	f := facts.Any(s.chance.IntN, s.words)
-	part := []string{"", s.words[s.chance.IntN(len(s.words))]}[s.n%2]
+	parts := []string{"parts", "hoses"}[s.n/2%2] // every hose is a part too
+	part := []string{"", parts + " 0"}[s.n%2]
 	s.near(reflect.ValueOf(f).Elem(), []int64{0, 0, 0, 30, 600, 2400}[s.chance.IntN(6)], part)
 	if s.n%8 < 6 {
 		f.Line.Regimes = s.words // every law that the rule knows
 	}
-	for i := range f.Parts { // every hose is a part too
-		f.Parts[i].ID = []string{"parts", "hoses"}[s.n/2%2] + f.Parts[i].ID[len("parts"):]
+	for i := range f.Parts {
+		f.Parts[i].ID = parts + f.Parts[i].ID[len("parts"):]
 	}
 	if s.n++; s.n%3 == 0 {
 		f.Line.AsOfDay += 20000
@@ -69,7 +70,7 @@ func (s *setter) line() *facts.Facts {
 }
 
 // near puts most numbers at those that the rule compares with, or so many times one base, most words and answers at what
-// it asks for, and everything in one part.
+// it asks for, and everything in one part and one run.
 func (s *setter) near(v reflect.Value, base int64, part string) {
 	switch v.Kind() {
 	case reflect.Slice:
@@ -105,6 +106,8 @@ func (s *setter) field(v reflect.Value, tag reflect.StructTag, base int64, part 
 			}
 		} else if key == "part" && part != "" {
 			*x = part
+		} else if key == "run" && s.chance.IntN(4) > 0 {
+			*x = s.words[0]
 		}
 	default:
 		s.near(v, base, part)
