@@ -16,10 +16,14 @@ func (b *builder) bolting(j *resolve.Joint, out *Joint) {
 	for _, e := range []*resolve.End{j.A, j.B} {
 		out.ClassBolt = out.ClassBolt || e.Family.Standard == "ASME B16.5"
 		out.AtHose = out.AtHose || e.Part != nil && e.Part.Sheet.Kind.V == "hose"
-		b.fitted(e, out)
-		b.holes(e, out)
+		fitted(e, out)
 	}
 	out.BoltsWant = out.Bolts.Known || slices.ContainsFunc(j.Run.Fluids, opensBadly)
+	if !out.BoltsWant {
+		return // nobody asks for the holes
+	}
+	holes(j.A, out)
+	holes(j.B, out)
 	if !out.Holes.Known {
 		b.unknown(j.ID, "joints.bolt_holes", "the catalog holds no drilling for that class and size", "class and size of both flanges, as their standard prints them")
 	}
@@ -29,14 +33,14 @@ func (b *builder) bolting(j *resolve.Joint, out *Joint) {
 }
 
 // fitted takes the lower count where both ends state one.
-func (b *builder) fitted(e *resolve.End, out *Joint) {
+func fitted(e *resolve.End, out *Joint) {
 	if n := e.Sheet.Bolts; n.Set && (!out.Bolts.Known || int64(n.V) < out.Bolts.V) {
 		out.Bolts = Know(int64(n.V))
 	}
 }
 
 // holes takes the higher count: where the two differ not every hole can have a bolt.
-func (b *builder) holes(e *resolve.End, out *Joint) {
+func holes(e *resolve.End, out *Joint) {
 	if d := drilling(e); d != nil && int64(d.Holes) > out.Holes.V {
 		out.Holes = Know(int64(d.Holes))
 	}

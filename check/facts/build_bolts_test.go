@@ -21,7 +21,7 @@ func TestBolts(t *testing.T) {
 		asked       bool
 		bolts, hole facts.Int
 	}{
-		"butanone, not stated":       {ends(four), false, facts.Int{}, facts.Know(8)},
+		"butanone, not stated":       {ends(four), false, facts.Int{}, facts.Int{}},
 		"butanone, stated":           {ends(four + ", bolts: 6"), true, facts.Know(6), facts.Know(8)},
 		"ammonia":                    {append(ends(four), toxic...), true, facts.Int{}, facts.Know(8)},
 		"class 150 NPS 2":            {ends(`standard: flange-asme-b16-5, size: NPS 2, class: "150", facing: RF, bolts: 4`), true, facts.Know(4), facts.Know(4)},

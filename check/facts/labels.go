@@ -40,7 +40,8 @@ func (b *builder) labels() {
 
 // alike compares two labels. Names of parts are not labels, and the two ends of one vessel or one fluid do no harm.
 func alike(x, y tag) (Label, bool) {
-	if (x.part == nil) != (y.part == nil) || shares(x.fluids, y.fluids) {
+	together := x.part == nil && x.vessel == y.vessel || x.part != nil && y.part != nil && x.part.Run == y.part.Run
+	if (x.part == nil) != (y.part == nil) || together || shares(x.fluids, y.fluids) {
 		return Label{}, false
 	}
 	l := Label{ID: x.id + " and " + y.id, A: x.id, B: y.id, LabelA: x.text, LabelB: y.text, Likeness: likeness(x.text, y.text)}
@@ -51,7 +52,7 @@ func alike(x, y tag) (Label, bool) {
 		return l, l.Likeness != "" && !serial && swap
 	}
 	l.Coupling, l.Keyed = coupling(x.end, y.end), keyed(x.end) || keyed(y.end)
-	return l, l.Likeness != "" && x.vessel != y.vessel
+	return l, l.Likeness != ""
 }
 
 func keyed(e *resolve.End) bool { return e.Sheet.Keyed.Set && e.Sheet.Keyed.V != "none" }
@@ -67,9 +68,6 @@ func shares(x, y map[string]bool) bool {
 
 // swappable says whether either hose goes where the other belongs.
 func swappable(x, y *resolve.Part) bool {
-	if x.Run == y.Run {
-		return false
-	}
 	for _, e := range [][2]*resolve.End{{x.Inlet, y.Inlet}, {x.Outlet, y.Outlet}} {
 		if e[0].Sheet == nil || e[1].Sheet == nil || coupling(e[0], e[1]) != "same" {
 			return false

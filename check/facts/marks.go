@@ -16,8 +16,6 @@ var (
 	pressureMark    = regexp.MustCompile(`(?i)\d\s*(psi|bar|kpa|mpa|kgf)`)
 	yearMark        = regexp.MustCompile(`\b(19|20)\d\d\b`)
 	standardMark    = regexp.MustCompile(`(?i)^\s*(astm|bs|din|en|gb|iso|jis|nf|sae|ul)\b`) // its numbers are no years of making
-	testMark        = regexp.MustCompile(`(?i)\btest`)
-	strengthMark    = regexp.MustCompile(`(?i)\b(burst|test|proof)`)
 	temperatureMark = regexp.MustCompile(`(?i)-?\d+\s*°\s*[cf]`)
 	notFor          = regexp.MustCompile(`(?i)\b(not?|never|except|without)\b`)
 )
@@ -35,9 +33,9 @@ func (b *builder) marks(p *resolve.Part, h *Hose) {
 	h.MarkedLPG = Yes(marked(all, "lpg", "lp-gas", "lp gas"))
 	h.MarkedPressure = Yes(hasPressure(text))
 	h.MarkedYear = Yes(slices.ContainsFunc(all, isYear))
-	h.MarkedTested = Yes(slices.ContainsFunc(all, func(m string) bool { return testMark.MatchString(m) && yearMark.MatchString(m) }))
-	h.MarkedTemps = Yes(len(temperatureMark.FindAllString(text, 2)) == 2)
-	h.MarkedBurst = Yes(slices.ContainsFunc(all, func(m string) bool { return strengthMark.MatchString(m) && pressureMark.MatchString(m) }))
+	h.MarkedTested = Yes(slices.ContainsFunc(all, func(m string) bool { return says(m, "test") && yearMark.MatchString(m) }))
+	h.MarkedTemps = Yes(strings.Count(text, "°") > 1 && len(temperatureMark.FindAllString(text, 2)) == 2)
+	h.MarkedBurst = Yes(slices.ContainsFunc(all, func(m string) bool { return says(m, "burst", "test", "proof") && pressureMark.MatchString(m) }))
 	h.MarkedMaker = Yes(strings.Contains(text, "maker"))
 }
 
@@ -68,6 +66,12 @@ func hasPressure(text string) bool {
 	return false
 }
 
+// says looks for a word in a mark without a pattern: most marks have none of them, and patterns are slow.
+func says(mark string, words ...string) bool {
+	low := strings.ToLower(mark)
+	return slices.ContainsFunc(words, func(word string) bool { return strings.Contains(low, word) })
+}
+
 // isYear says whether the mark holds a year of making: not the edition of a standard, nor a pressure of 2000 psi,
 // nor the day of a test.
 func isYear(mark string) bool {
@@ -81,7 +85,7 @@ func isYear(mark string) bool {
 	if hasPressure(strings.ToLower(mark)) {
 		left = pressureFigure.ReplaceAllString(mark, "")
 	}
-	return yearMark.MatchString(left) && !standardMark.MatchString(mark) && !testMark.MatchString(mark)
+	return yearMark.MatchString(left) && !standardMark.MatchString(mark) && !says(mark, "test")
 }
 
 func words(list []sheet.Of[string]) []string {
