@@ -20,15 +20,18 @@ func cautions(l *resolve.Line) []string {
 				continue
 			}
 			seen[f.Cat.ID] = true
-			out = append(out, hazard(f.Cat))
+			out = append(out, hazard(f))
 		}
 	}
 	return out
 }
 
+// scaldingC is where a splash burns at once. Practice, no source.
+const scaldingC = 60
+
 // hazard is one sentence about one fluid; a hazard that is not known is said to be so.
-func hazard(f *catalog.Fluid) string {
-	h := f.Hazards
+func hazard(fluid *resolve.Fluid) string {
+	f, h := fluid.Cat, fluid.Cat.Hazards
 	var is, unknown []string
 	for _, x := range []struct {
 		word string
@@ -44,6 +47,9 @@ func hazard(f *catalog.Fluid) string {
 		case x.flag.Value:
 			is = append(is, x.word)
 		}
+	}
+	if t := fluid.Hottest; t != nil && t.Celsius() >= scaldingC {
+		is = append(is, fmt.Sprintf("hot enough here to scald (up to %.0f °C)", t.Celsius()))
 	}
 	text := f.Name + " is " + join(is, "not listed with a hazard of its own; pressure itself can injure")
 	if h.FlashPointC != nil && h.Flammable != nil && h.Flammable.Value {
