@@ -4,6 +4,9 @@ import "slices"
 
 var connection = []rule{
 	{"connection/adapter_between_cylinder_outlets", stop, adapterBetweenCylinderOutlets},
+	{"connection/bolts_below_marine_law", stop, boltsBelowMarineLaw},
+	{"connection/bolts_missing", stop, boltsMissing},
+	{"connection/clamp_does_not_fit", stop, clampDoesNotFit},
 	{"connection/class_differs", stop, classDiffers},
 	{"connection/does_not_join", stop, doesNotJoin},
 	{"connection/facing_differs", stop, facingDiffers},
@@ -11,6 +14,8 @@ var connection = []rule{
 	{"connection/gender_clash", stop, genderClash},
 	{"connection/hand_differs", stop, handDiffers},
 	{"connection/hose_end_only_banded", stop, hoseEndOnlyBanded},
+	{"connection/hose_tail_differs", stop, hoseTailDiffers},
+	{"connection/hose_tail_nearly_fits", stop, hoseTailNearlyFits},
 	{"connection/levers_not_locked", condition, leversNotLocked},
 	{"connection/look_alike_joins", stop, lookAlikeJoins},
 	{"connection/lower_class_governs", note, lowerClassGoverns},

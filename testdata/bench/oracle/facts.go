@@ -2,31 +2,35 @@ package oracle
 
 // Facts is the whole of what is known of one line, as it comes. A number or an answer that is not known is nil, a word empty.
 type Facts struct {
-	Schema     string       `json:"schema"`
-	Line       Line         `json:"line"`
-	Fluids     []*Fluid     `json:"fluids"`
-	Hoses      []*Hose      `json:"hoses"`
-	Services   []*Service   `json:"services"`
-	Parts      []*Part      `json:"parts"`
-	Regulators []*Regulator `json:"regulators"`
-	Capacities []*Capacity  `json:"capacities"`
-	Limits     []*Limit     `json:"limits"`
-	Joints     []*Joint     `json:"joints"`
-	Seals      []*Seal      `json:"seals"`
-	Pairs      Pairs        `json:"pairs"`
-	Bars       []*Bar       `json:"bars"`
-	Meetings   []*Meeting   `json:"meetings"`
-	Points     []*Point     `json:"points"`
-	Cases      []*Case      `json:"cases"`
-	Sections   []*Section   `json:"sections"`
-	Surges     []*Surge     `json:"surges"`
-	Reliefs    []*Relief    `json:"reliefs"`
-	Vessels    []*Vessel    `json:"vessels"`
-	Gauges     []*Gauge     `json:"gauges"`
-	Flows      []*Flow      `json:"flows"`
-	Releases   []*Release   `json:"releases"`
-	Values     []*Value     `json:"values"`
-	Unknowns   []*Unknown   `json:"unknowns"`
+	Schema      string       `json:"schema"`
+	Line        Line         `json:"line"`
+	Fluids      []*Fluid     `json:"fluids"`
+	Hoses       []*Hose      `json:"hoses"`
+	Services    []*Service   `json:"services"`
+	Parts       []*Part      `json:"parts"`
+	Regulators  []*Regulator `json:"regulators"`
+	Capacities  []*Capacity  `json:"capacities"`
+	Limits      []*Limit     `json:"limits"`
+	Joints      []*Joint     `json:"joints"`
+	Seals       []*Seal      `json:"seals"`
+	Pairs       Pairs        `json:"pairs"`
+	Bars        []*Bar       `json:"bars"`
+	Meetings    []*Meeting   `json:"meetings"`
+	Points      []*Point     `json:"points"`
+	Cases       []*Case      `json:"cases"`
+	Sections    []*Section   `json:"sections"`
+	Surges      []*Surge     `json:"surges"`
+	Reliefs     []*Relief    `json:"reliefs"`
+	Vessels     []*Vessel    `json:"vessels"`
+	Gauges      []*Gauge     `json:"gauges"`
+	Flows       []*Flow      `json:"flows"`
+	Releases    []*Release   `json:"releases"`
+	Labels      []*Label     `json:"labels"`
+	Closures    []*Closure   `json:"closures"`
+	Tails       []*Tail      `json:"tails"`
+	ExcessFlows []*Excess    `json:"excess_flows"`
+	Values      []*Value     `json:"values"`
+	Unknowns    []*Unknown   `json:"unknowns"`
 }
 
 // Line is the line as a whole.
@@ -43,6 +47,7 @@ type Line struct {
 	Pressurised     bool     `json:"pressurised"`
 	RemoteStop      *bool    `json:"remote_stop"`
 	AutomaticStop   *bool    `json:"automatic_stop"`
+	StopDays        *int64   `json:"days_since_stop_test"`
 	Attended        *bool    `json:"attended"`
 	PassiveShutoff  bool     `json:"passive_shutoff"`
 	Changed         bool     `json:"changed"`

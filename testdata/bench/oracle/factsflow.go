@@ -120,6 +120,8 @@ type Vessel struct {
 	AfterPermille  *int64 `json:"after_permille"`
 	QuantitySaid   bool   `json:"quantity_stated"`
 	Bonded         *bool  `json:"bonded"`
+	RoadTank       bool   `json:"may_be_road_tank"`
+	PhaseMarked    *bool  `json:"phase_marked"`
 }
 
 // Gauge mirrors the facts of that name.

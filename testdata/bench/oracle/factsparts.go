@@ -49,10 +49,15 @@ type Hose struct {
 	MarkedPressure *bool    `json:"marked_pressure"`
 	MarkedMaker    *bool    `json:"marked_maker"`
 	MarkedYear     *bool    `json:"marked_year"`
+	MarkedTested   *bool    `json:"marked_test_date"`
+	MarkedTemps    *bool    `json:"marked_temperatures"`
+	MarkedBurst    *bool    `json:"marked_burst_or_test"`
 	Readable       *bool    `json:"readable"`
 	EditionMatters bool     `json:"edition_matters"`
 	EditionStated  bool     `json:"edition_stated"`
 	TestedDays     *int64   `json:"days_since_test"`
+	TestKind       string   `json:"test_kind"`
+	LowSide        bool     `json:"low_side"`
 	IntervalDays   *int64   `json:"test_interval_days"`
 	AgeDays        *int64   `json:"age_days"`
 	LifeStated     bool     `json:"life_stated"`
@@ -152,6 +157,11 @@ type Joint struct {
 	SealsSaid bool     `json:"seals_stated"`
 	SealCount *int64   `json:"seal_count"`
 	Open      bool     `json:"open_point"`
+	BoltsWant bool     `json:"bolts_in_question"`
+	ClassBolt bool     `json:"class_flange"`
+	AtHose    bool     `json:"at_hose"`
+	Bolts     *int64   `json:"bolts"`
+	Holes     *int64   `json:"bolt_holes"`
 }
 
 // Seal mirrors the facts of that name.
@@ -162,4 +172,9 @@ type Seal struct {
 	KindFits *bool  `json:"kind_fits"`
 	Size     string `json:"size"`
 	Material string `json:"material"`
+	Both     bool   `json:"pressure_times_temperature_stated"`
+	MostBoth *int64 `json:"pressure_times_temperature_limit_kpac"`
+	HaveBoth *int64 `json:"pressure_times_temperature_kpac"`
+	PShare   *int64 `json:"pressure_share_permille"`
+	TShare   *int64 `json:"temperature_share_permille"`
 }

@@ -3,6 +3,7 @@ package oracle
 var identity = []rule{
 	{"identity/hose_not_the_assigned_one", stop, hoseNotTheAssignedOne},
 	{"identity/hose_without_identity", condition, hoseWithoutIdentity},
+	{"identity/labels_too_alike", condition, labelsTooAlike},
 	{"identity/other_fluid_takes_same_coupling", note, otherFluidTakesSameCoupling},
 	{"identity/point_holds_another_fluid", stop, pointHoldsAnotherFluid},
 }

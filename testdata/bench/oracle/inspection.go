@@ -11,6 +11,7 @@ var inspection = []rule{
 	{"inspection/bend_too_tight", stop, bendTooTight},
 	{"inspection/calendar_month_without_look", condition, calendarMonthWithoutLook},
 	{"inspection/calendar_year_without_test", stop, calendarYearWithoutTest},
+	{"inspection/chemical_cargo_test_not_with_liquid", stop, chemicalCargoTestNotWithLiquid},
 	{"inspection/lpg_joints_tested_too_low", condition, lpgJointsTestedTooLow},
 	{"inspection/monthly_inspection_missed", stop, monthlyInspectionMissed},
 	{"inspection/not_inspected_within_a_year", condition, notInspectedWithinAYear},
@@ -20,6 +21,7 @@ var inspection = []rule{
 	{"inspection/pressure_test_overdue", stop, pressureTestOverdue},
 	{"inspection/proof_test_may_have_damaged", stop, proofTestMayHaveDamaged},
 	{"inspection/rejected_condition", stop, rejectedCondition},
+	{"inspection/road_stop_not_worked_monthly", stop, roadStopNotWorkedMonthly},
 	{"inspection/state_ammonia_joints_tested_too_low", condition, stateAmmoniaJointsTestedTooLow},
 	{"inspection/test_below_chemical_cargo_law", stop, testBelowChemicalCargoLaw},
 	{"inspection/test_below_gas_carrier_law", stop, testBelowGasCarrierLaw},
@@ -27,6 +29,8 @@ var inspection = []rule{
 	{"inspection/test_below_marine_law", stop, testBelowMarineLaw},
 	{"inspection/test_below_waterfront_gas_law", stop, testBelowWaterfrontGasLaw},
 	{"inspection/test_older_than_law_allows", stop, testOlderThanLawAllows},
+	{"inspection/visual_taken_for_pressure_test", stop, visualTakenForPressureTest},
+	{"inspection/waterfront_stop_test_overdue", stop, waterfrontStopTestOverdue},
 }
 
 // testedTooLow finds a test pressure that is known and below what is wanted. One that is not known is no finding.
@@ -38,7 +42,7 @@ func (l *line) testedTooLow(h *Hose, least int64) {
 
 func ammoniaAssemblyTestedTooLow(l *line) {
 	for _, h := range l.Hoses {
-		if h.Ammonia && l.under("29 CFR 1910.111") {
+		if h.Ammonia && !h.LowSide && l.under("29 CFR 1910.111") {
 			l.testedTooLow(h, 3447) // 500 psig
 		}
 	}
@@ -46,7 +50,7 @@ func ammoniaAssemblyTestedTooLow(l *line) {
 
 func lpgJointsTestedTooLow(l *line) {
 	for _, h := range l.Hoses {
-		if h.LPG && l.under("29 CFR 1910.110") {
+		if h.LPG && !h.LowSide && l.under("29 CFR 1910.110") {
 			l.testedTooLow(h, 3447) // 500 psig
 		}
 	}

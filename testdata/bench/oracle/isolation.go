@@ -7,17 +7,23 @@ var isolation = []rule{
 	{"isolation/ammonia_hose_break_not_contained", stop, ammoniaHoseBreakNotContained},
 	{"isolation/ammonia_hose_without_end_valve", condition, ammoniaHoseWithoutEndValve},
 	{"isolation/ammonia_transfer_unattended", stop, ammoniaTransferUnattended},
+	{"isolation/dust_cap_under_pressure", stop, dustCapUnderPressure},
+	{"isolation/excess_flow_bypass_above_law", stop, excessFlowBypassAboveLaw},
+	{"isolation/excess_flow_closes_in_service", condition, excessFlowClosesInService},
+	{"isolation/excess_flow_never_closes", stop, excessFlowNeverCloses},
 	{"isolation/flammable_liquefied_gas_without_stop", condition, flammableLiquefiedGasWithoutStop},
 	{"isolation/fluids_react_dangerously", stop, fluidsReactDangerously},
 	{"isolation/mine_hose_not_restrained", stop, mineHoseNotRestrained},
 	{"isolation/no_remote_or_automatic_stop", stop, noRemoteOrAutomaticStop},
 	{"isolation/no_valve_before_hose", note, noValveBeforeHose},
+	{"isolation/open_end_under_pressure", stop, openEndUnderPressure},
 	{"isolation/oxyfuel_outlet_without_backflow_check", stop, oxyfuelOutletWithoutBackflowCheck},
 	{"isolation/road_gas_without_passive_shutoff", stop, roadGasWithoutPassiveShutoff},
 	{"isolation/same_coupling_behind_padlock", condition, sameCouplingBehindPadlock},
 	{"isolation/same_coupling_in_reach", stop, sameCouplingInReach},
 	{"isolation/toxic_flow_without_stop", condition, toxicFlowWithoutStop},
 	{"isolation/unattended", condition, unattended},
+	{"isolation/unused_end_behind_one_valve", note, unusedEndBehindOneValve},
 }
 
 // lineSubject is what findings on the line as a whole are about.

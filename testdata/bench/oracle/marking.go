@@ -1,9 +1,13 @@
 package oracle
 
-import "strings"
+import (
+	"slices"
+	"strings"
+)
 
 var marking = []rule{
 	{"marking/ammonia_marks_incomplete", stop, ammoniaMarksIncomplete},
+	{"marking/burst_marked_against_marine_law", stop, burstMarkedAgainstMarineLaw},
 	{"marking/chemical_cargo_marks_incomplete", stop, chemicalCargoMarksIncomplete},
 	{"marking/gas_ship_pressure_not_marked", stop, gasShipPressureNotMarked},
 	{"marking/lone_point_unmarked", condition, lonePointUnmarked},
@@ -12,23 +16,27 @@ var marking = []rule{
 	{"marking/marks_unreadable", stop, marksUnreadable},
 	{"marking/point_unmarked_among_others", stop, pointUnmarkedAmongOthers},
 	{"marking/road_hose_pressure_not_marked", stop, roadHosePressureNotMarked},
+	{"marking/road_tank_phase_not_marked", stop, roadTankPhaseNotMarked},
 	{"marking/waterfront_gas_pressure_not_marked", stop, waterfrontGasPressureNotMarked},
 	{"marking/working_pressure_not_marked", condition, workingPressureNotMarked},
 }
 
+// mark is something that should be printed on a hose.
+type mark struct {
+	name    string
+	missing bool // known not to be there
+}
+
 // findMarks reports the marks that are not there. A mark that is not known to be missing does not count.
-func (l *line) findMarks(h *Hose, maker, pressure, year bool) {
+func (l *line) findMarks(h *Hose, marks ...mark) {
 	var missing []string
-	if maker {
-		missing = append(missing, "maker")
-	}
-	if pressure {
-		missing = append(missing, "working pressure")
-	}
-	if year {
-		missing = append(missing, "year made")
+	for _, m := range marks {
+		if m.missing {
+			missing = append(missing, m.name)
+		}
 	}
 	if missing != nil {
+		slices.Sort(missing)
 		l.findPart(h.ID, word("missing", strings.Join(missing, ", ")))
 	}
 }
@@ -42,7 +50,7 @@ func ammoniaMarksIncomplete(l *line) {
 		l.knows(h.ID, has("hoses.marked_ammonia", h.MarkedAmmonia), has("hoses.marked_pressure", h.MarkedPressure),
 			has("hoses.marked_maker", h.MarkedMaker), has("hoses.marked_year", h.MarkedYear))
 		if yes(h.MarkedAmmonia) {
-			l.findMarks(h, no(h.MarkedMaker), no(h.MarkedPressure), no(h.MarkedYear))
+			l.findMarks(h, mark{"maker", no(h.MarkedMaker)}, mark{"working pressure", no(h.MarkedPressure)}, mark{"year made", no(h.MarkedYear)})
 		}
 	}
 }
@@ -50,8 +58,10 @@ func ammoniaMarksIncomplete(l *line) {
 func chemicalCargoMarksIncomplete(l *line) {
 	for _, h := range l.Hoses {
 		if l.under("46 CFR 153.940") {
-			l.knows(h.ID, has("hoses.marked_pressure", h.MarkedPressure), has("hoses.marked_year", h.MarkedYear))
-			l.findMarks(h, false, no(h.MarkedPressure), no(h.MarkedYear))
+			l.knows(h.ID, has("hoses.marked_pressure", h.MarkedPressure), has("hoses.marked_year", h.MarkedYear),
+				has("hoses.marked_test_date", h.MarkedTested), has("hoses.marked_temperatures", h.MarkedTemps))
+			l.findMarks(h, mark{"working pressure", no(h.MarkedPressure)}, mark{"year made", no(h.MarkedYear)},
+				mark{"date of the last test", no(h.MarkedTested)}, mark{"highest and lowest temperature", no(h.MarkedTemps)})
 		}
 	}
 }
@@ -61,7 +71,7 @@ func marineMarksIncomplete(l *line) {
 	for _, h := range l.Hoses {
 		if l.under("33 CFR 154.500") {
 			l.knows(h.ID, has("hoses.marked_pressure", h.MarkedPressure), has("hoses.marked_year", h.MarkedYear))
-			l.findMarks(h, false, no(h.MarkedPressure), no(h.MarkedYear) && !h.AssignedStated)
+			l.findMarks(h, mark{"working pressure", no(h.MarkedPressure)}, mark{"year made", no(h.MarkedYear) && !h.AssignedStated})
 		}
 	}
 }

@@ -17,7 +17,7 @@ func (l *line) burstBelow(h *Hose, least int64, more ...figure) {
 
 func belowAmmoniaLaw(l *line) {
 	for _, h := range l.Hoses {
-		if h.Ammonia && l.under("29 CFR 1910.111") {
+		if h.Ammonia && !h.LowSide && l.under("29 CFR 1910.111") {
 			l.ratedBelow(h, 2413) // 350 psig
 		}
 	}
@@ -84,7 +84,7 @@ func vapourHoseBurstBelowMarineLaw(l *line) {
 
 func burstBelowAmmoniaLaw(l *line) {
 	for _, h := range l.Hoses {
-		if h.Ammonia && l.under("29 CFR 1910.111") {
+		if h.Ammonia && !h.LowSide && l.under("29 CFR 1910.111") {
 			l.burstBelow(h, 12065) // 1750 psig
 		}
 	}
@@ -100,7 +100,7 @@ func burstBelowChemicalCargoLaw(l *line) {
 
 func burstBelowLPGLaw(l *line) {
 	for _, h := range l.Hoses {
-		if h.LPG && l.under("29 CFR 1910.110") {
+		if h.LPG && !h.LowSide && l.under("29 CFR 1910.110") {
 			l.burstBelow(h, 8618) // 1250 psig
 		}
 	}

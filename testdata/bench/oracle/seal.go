@@ -1,8 +1,10 @@
 package oracle
 
 var seal = []rule{
+	{"seal/hot_and_high_together", condition, hotAndHighTogether},
 	{"seal/kind_does_not_fit", stop, kindDoesNotFit},
 	{"seal/missing", stop, sealMissing},
+	{"seal/pressure_times_temperature_above_limit", stop, pressureTimesTemperatureAboveLimit},
 	{"seal/size_differs", stop, sizeOfSealDiffers},
 	{"seal/two_in_one_joint", stop, twoInOneJoint},
 }
