@@ -25,6 +25,9 @@ type Facts struct {
 	Gauges     []*Gauge     `json:"gauges"`
 	Flows      []*Flow      `json:"flows"`
 	Releases   []*Release   `json:"releases"`
+	Tests      []*Test      `json:"tests"`
+	TestItems  []*TestItem  `json:"test_items"`
+	Steams     []*Steam     `json:"steams"`
 	Values     []*Value     `json:"values"`
 	Unknowns   []*Unknown   `json:"unknowns"`
 }
@@ -51,6 +54,11 @@ type Line struct {
 	ChangeReviewed  *int64   `json:"change_authorised_day"`
 	ChangeTemporary bool     `json:"change_temporary"`
 	ChangeUntil     *int64   `json:"change_until_day"`
+	ChangeNotInKind bool     `json:"change_not_in_kind"`
+	ChangeBasis     *bool    `json:"change_states_basis"`
+	ChangeEffects   *bool    `json:"change_states_effects"`
+	ChangeProcedure *bool    `json:"change_states_procedures"`
+	ChangeTrained   *bool    `json:"change_trained"`
 }
 
 // Pairs mirrors the facts of that name.

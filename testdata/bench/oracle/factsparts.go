@@ -49,10 +49,13 @@ type Hose struct {
 	MarkedPressure *bool    `json:"marked_pressure"`
 	MarkedMaker    *bool    `json:"marked_maker"`
 	MarkedYear     *bool    `json:"marked_year"`
+	Listed         *bool    `json:"listed"`
 	Readable       *bool    `json:"readable"`
 	EditionMatters bool     `json:"edition_matters"`
 	EditionStated  bool     `json:"edition_stated"`
 	TestedDays     *int64   `json:"days_since_test"`
+	LowSide        bool     `json:"low_side"`
+	LowReliefKPa   *int64   `json:"low_side_relief_kpa"`
 	IntervalDays   *int64   `json:"test_interval_days"`
 	AgeDays        *int64   `json:"age_days"`
 	LifeStated     bool     `json:"life_stated"`
