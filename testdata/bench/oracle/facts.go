@@ -31,6 +31,9 @@ type Facts struct {
 	ExcessFlows []*Excess    `json:"excess_flows"`
 	Values      []*Value     `json:"values"`
 	Unknowns    []*Unknown   `json:"unknowns"`
+	Tests       []*Test      `json:"tests"`
+	TestItems   []*TestItem  `json:"test_items"`
+	Steams      []*Steam     `json:"steams"`
 }
 
 // Line is the line as a whole.
@@ -56,6 +59,11 @@ type Line struct {
 	ChangeReviewed  *int64   `json:"change_authorised_day"`
 	ChangeTemporary bool     `json:"change_temporary"`
 	ChangeUntil     *int64   `json:"change_until_day"`
+	ChangeNotInKind bool     `json:"change_not_in_kind"`
+	ChangeBasis     *bool    `json:"change_states_basis"`
+	ChangeEffects   *bool    `json:"change_states_effects"`
+	ChangeProcedure *bool    `json:"change_states_procedures"`
+	ChangeTrained   *bool    `json:"change_trained"`
 }
 
 // Pairs mirrors the facts of that name.

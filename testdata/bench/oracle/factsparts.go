@@ -52,12 +52,14 @@ type Hose struct {
 	MarkedTested   *bool    `json:"marked_test_date"`
 	MarkedTemps    *bool    `json:"marked_temperatures"`
 	MarkedBurst    *bool    `json:"marked_burst_or_test"`
+	Listed         *bool    `json:"listed"`
 	Readable       *bool    `json:"readable"`
 	EditionMatters bool     `json:"edition_matters"`
 	EditionStated  bool     `json:"edition_stated"`
 	TestedDays     *int64   `json:"days_since_test"`
 	TestKind       string   `json:"test_kind"`
 	LowSide        bool     `json:"low_side"`
+	LowReliefKPa   *int64   `json:"low_side_relief_kpa"`
 	IntervalDays   *int64   `json:"test_interval_days"`
 	AgeDays        *int64   `json:"age_days"`
 	LifeStated     bool     `json:"life_stated"`
