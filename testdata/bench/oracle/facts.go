@@ -2,35 +2,38 @@ package oracle
 
 // Facts is the whole of what is known of one line, as it comes. A number or an answer that is not known is nil, a word empty.
 type Facts struct {
-	Schema      string       `json:"schema"`
-	Line        Line         `json:"line"`
-	Fluids      []*Fluid     `json:"fluids"`
-	Hoses       []*Hose      `json:"hoses"`
-	Services    []*Service   `json:"services"`
-	Parts       []*Part      `json:"parts"`
-	Regulators  []*Regulator `json:"regulators"`
-	Capacities  []*Capacity  `json:"capacities"`
-	Limits      []*Limit     `json:"limits"`
-	Joints      []*Joint     `json:"joints"`
-	Seals       []*Seal      `json:"seals"`
-	Pairs       Pairs        `json:"pairs"`
-	Bars        []*Bar       `json:"bars"`
-	Meetings    []*Meeting   `json:"meetings"`
-	Points      []*Point     `json:"points"`
-	Cases       []*Case      `json:"cases"`
-	Sections    []*Section   `json:"sections"`
-	Surges      []*Surge     `json:"surges"`
-	Reliefs     []*Relief    `json:"reliefs"`
-	Vessels     []*Vessel    `json:"vessels"`
-	Gauges      []*Gauge     `json:"gauges"`
-	Flows       []*Flow      `json:"flows"`
-	Releases    []*Release   `json:"releases"`
-	Labels      []*Label     `json:"labels"`
-	Closures    []*Closure   `json:"closures"`
-	Tails       []*Tail      `json:"tails"`
-	ExcessFlows []*Excess    `json:"excess_flows"`
-	Values      []*Value     `json:"values"`
-	Unknowns    []*Unknown   `json:"unknowns"`
+	Schema     string       `json:"schema"`
+	Line       Line         `json:"line"`
+	Fluids     []*Fluid     `json:"fluids"`
+	Hoses      []*Hose      `json:"hoses"`
+	Services   []*Service   `json:"services"`
+	Parts      []*Part      `json:"parts"`
+	Regulators []*Regulator `json:"regulators"`
+	Capacities []*Capacity  `json:"capacities"`
+	Limits     []*Limit     `json:"limits"`
+	Joints     []*Joint     `json:"joints"`
+	Seals      []*Seal      `json:"seals"`
+	Pairs      Pairs        `json:"pairs"`
+	Bars       []*Bar       `json:"bars"`
+	Meetings   []*Meeting   `json:"meetings"`
+	Points     []*Point     `json:"points"`
+	Cases      []*Case      `json:"cases"`
+	Sections   []*Section   `json:"sections"`
+	Surges     []*Surge     `json:"surges"`
+	Reliefs    []*Relief    `json:"reliefs"`
+	Vessels    []*Vessel    `json:"vessels"`
+	Gauges     []*Gauge     `json:"gauges"`
+	Flows      []*Flow      `json:"flows"`
+	Releases   []*Release   `json:"releases"`
+	Tests      []*Test      `json:"tests"`
+	TestItems  []*TestItem  `json:"test_items"`
+	Steams     []*Steam     `json:"steams"`
+	Labels     []*Label     `json:"labels"`
+	Closures   []*Closure   `json:"closures"`
+	Tails      []*Tail      `json:"tails"`
+	ExcessFlow []*Excess    `json:"excess_flows"`
+	Values     []*Value     `json:"values"`
+	Unknowns   []*Unknown   `json:"unknowns"`
 }
 
 // Line is the line as a whole.
@@ -56,6 +59,11 @@ type Line struct {
 	ChangeReviewed  *int64   `json:"change_authorised_day"`
 	ChangeTemporary bool     `json:"change_temporary"`
 	ChangeUntil     *int64   `json:"change_until_day"`
+	ChangeNotInKind bool     `json:"change_not_in_kind"`
+	ChangeBasis     *bool    `json:"change_states_basis"`
+	ChangeEffects   *bool    `json:"change_states_effects"`
+	ChangeProcedure *bool    `json:"change_states_procedures"`
+	ChangeTrained   *bool    `json:"change_trained"`
 }
 
 // Pairs mirrors the facts of that name.

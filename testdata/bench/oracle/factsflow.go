@@ -119,6 +119,10 @@ type Vessel struct {
 	FillLimit      *int64 `json:"fill_limit_permille"`
 	AfterPermille  *int64 `json:"after_permille"`
 	QuantitySaid   bool   `json:"quantity_stated"`
+	VacuumLikely   bool   `json:"vacuum_likely"`
+	VacuumCause    string `json:"vacuum_cause"`
+	VacuumNeedKPa  *int64 `json:"vacuum_need_kpa"`
+	VacuumHaveKPa  *int64 `json:"vacuum_have_kpa"`
 	Bonded         *bool  `json:"bonded"`
 	RoadTank       bool   `json:"may_be_road_tank"`
 	PhaseMarked    *bool  `json:"phase_marked"`

@@ -49,6 +49,7 @@ type Hose struct {
 	MarkedPressure *bool    `json:"marked_pressure"`
 	MarkedMaker    *bool    `json:"marked_maker"`
 	MarkedYear     *bool    `json:"marked_year"`
+	Listed         *bool    `json:"listed"`
 	MarkedTested   *bool    `json:"marked_test_date"`
 	MarkedTemps    *bool    `json:"marked_temperatures"`
 	MarkedBurst    *bool    `json:"marked_burst_or_test"`
@@ -58,6 +59,7 @@ type Hose struct {
 	TestedDays     *int64   `json:"days_since_test"`
 	TestKind       string   `json:"test_kind"`
 	LowSide        bool     `json:"low_side"`
+	LowReliefKPa   *int64   `json:"low_side_relief_kpa"`
 	IntervalDays   *int64   `json:"test_interval_days"`
 	AgeDays        *int64   `json:"age_days"`
 	LifeStated     bool     `json:"life_stated"`

@@ -37,7 +37,7 @@ func excessFlowBypassAboveLaw(l *line) {
 	if !l.under("29 CFR 1910.111") {
 		return
 	}
-	for _, x := range l.ExcessFlows {
+	for _, x := range l.ExcessFlow {
 		if l.knows(x.ID, has("excess_flows.bypass_um", x.BypassUM)) && *x.BypassUM > 1016 {
 			l.findPart(x.ID, num("have_um", *x.BypassUM), num("need_um", 1016))
 		}
@@ -46,7 +46,7 @@ func excessFlowBypassAboveLaw(l *line) {
 
 // excessFlowClosesInService: half as much again as the flow of the transfer is wanted.
 func excessFlowClosesInService(l *line) {
-	for _, x := range l.ExcessFlows {
+	for _, x := range l.ExcessFlow {
 		if x.Credited && l.knows(x.ID, has("excess_flows.duty_flow_mlps", x.DutyMLPS)) && x.CloseMLPS != nil &&
 			2**x.CloseMLPS < 3**x.DutyMLPS {
 			l.findPart(x.ID, num("closing_mlps", *x.CloseMLPS), num("duty_mlps", *x.DutyMLPS))
@@ -56,7 +56,7 @@ func excessFlowClosesInService(l *line) {
 
 // excessFlowNeverCloses: a flow that is equal does not close it.
 func excessFlowNeverCloses(l *line) {
-	for _, x := range l.ExcessFlows {
+	for _, x := range l.ExcessFlow {
 		if x.Credited && l.knows(x.ID, has("excess_flows.closing_flow_mlps", x.CloseMLPS),
 			has("excess_flows.broken_flow_mlps", x.BrokenMLPS)) && *x.BrokenMLPS <= *x.CloseMLPS {
 			l.findPart(x.ID, num("have_mlps", *x.BrokenMLPS), num("need_mlps", *x.CloseMLPS))

@@ -12,6 +12,7 @@ var material = []rule{
 	{"material/limited_use", condition, limitedUse},
 	{"material/lpg_aluminium_tube_above_law", stop, lpgAluminiumTubeAboveLaw},
 	{"material/reinforcement_attacked_through_liner", stop, reinforcementAttackedThroughLiner},
+	{"material/test_liquid_left_in_dry_line", condition, testLiquidLeftInDryLine},
 	{"material/unsuitable_for_fluid", stop, unsuitableForFluid},
 }
 
@@ -109,4 +110,13 @@ func (l *line) aluminium(part string) bool {
 		}
 	}
 	return false
+}
+
+// testLiquidLeftInDryLine takes any liquid for a wet one.
+func testLiquidLeftInDryLine(l *line) {
+	for _, t := range l.Tests {
+		if t.DryService && wetAfter(t) {
+			l.find(t.ID, word("dry", t.DryBecause), word("fluid", t.Fluid))
+		}
+	}
 }

@@ -135,12 +135,3 @@ func proofTestBelowWorkingPressure(l *line) {
 		}
 	}
 }
-
-func vacuumBeyondHose(l *line) {
-	for _, h := range l.Hoses {
-		if h.VacuumLikely && l.knows(h.ID, has("hoses.vacuum_need_kpa", h.VacuumNeedKPa),
-			has("hoses.vacuum_have_kpa", h.VacuumHaveKPa)) && *h.VacuumHaveKPa < *h.VacuumNeedKPa {
-			l.findPart(h.ID, num("have_kpa", *h.VacuumHaveKPa), num("need_kpa", *h.VacuumNeedKPa), word("cause", h.VacuumCause))
-		}
-	}
-}

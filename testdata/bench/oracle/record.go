@@ -3,7 +3,9 @@ package oracle
 var record = []rule{
 	{"record/alloy_on_paper_only", condition, alloyOnPaperOnly},
 	{"record/change_ends_before_it_was_authorised", condition, changeEndsBeforeItWasAuthorised},
+	{"record/change_record_incomplete", stop, changeRecordIncomplete},
 	{"record/change_without_review", stop, changeWithoutReview},
+	{"record/change_without_training", stop, changeWithoutTraining},
 	{"record/date_before_hose_was_made", stop, dateBeforeHoseWasMade},
 	{"record/date_in_the_future", stop, dateInTheFuture},
 	{"record/discharge_limit_not_stated", condition, dischargeLimitNotStated},

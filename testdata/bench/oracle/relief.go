@@ -3,11 +3,16 @@ package oracle
 var relief = []rule{
 	{"relief/accumulates_above_hose", stop, accumulatesAboveHose},
 	{"relief/can_be_shut_off", stop, canBeShutOff},
+	{"relief/gas_test_without_relief", condition, gasTestWithoutRelief},
 	{"relief/isolation_not_stated", note, isolationNotStated},
 	{"relief/lpg_window_above_hose", condition, lpgWindowAboveHose},
 	{"relief/on_zone_a_cylinder", stop, onZoneACylinder},
+	{"relief/opens_in_test", stop, opensInTest},
 	{"relief/set_above_weakest_part", stop, setAboveWeakestPart},
+	{"relief/set_aside_for_test", note, setAsideForTest},
+	{"relief/test_liquid_warms", condition, testLiquidWarms},
 	{"relief/test_overdue", stop, reliefTestOverdue},
+	{"relief/test_relief_too_high", condition, testReliefTooHigh},
 }
 
 // settings says whether both pressures of a device are known.

@@ -14,6 +14,7 @@ var service = []rule{
 	{"service/chlorine_pad_above_75_percent", stop, chlorinePadAbove75Percent},
 	{"service/hose_not_for_ammonia", stop, hoseNotForAmmonia},
 	{"service/kept_out_by_class", stop, keptOutByClass},
+	{"service/lpg_hose_not_listed", stop, lpgHoseNotListed},
 	{"service/oily_gas_on_oxygen", stop, oilyGasOnOxygen},
 	{"service/outside_hose_class", stop, outsideHoseClass},
 	{"service/oxide_hose_not_named_by_maker", stop, oxideHoseNotNamedByMaker},
@@ -60,22 +61,6 @@ func padGasForbidden(l *line) {
 	for _, m := range l.Meetings {
 		if m.Where == "pad" && m.Forbidden && !m.AirPad {
 			l.find(m.ID, word("a", m.A), word("b", m.B), word("why", m.Why))
-		}
-	}
-}
-
-func ammoniaHoseCarriesLPG(l *line) {
-	for _, h := range l.Hoses {
-		if h.LPG && yes(h.MarkedAmmonia) && no(h.MarkedLPG) {
-			l.findPart(h.ID)
-		}
-	}
-}
-
-func hoseNotForAmmonia(l *line) {
-	for _, h := range l.Hoses {
-		if h.Ammonia && l.knows(h.ID, has("hoses.marked_ammonia", h.MarkedAmmonia)) && no(h.MarkedAmmonia) {
-			l.findPart(h.ID)
 		}
 	}
 }

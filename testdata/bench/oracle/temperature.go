@@ -3,8 +3,12 @@ package oracle
 var temperature = []rule{
 	{"temperature/above_limit", stop, aboveLimit},
 	{"temperature/below_limit", stop, belowLimit},
+	{"temperature/cool_after_steam", note, coolAfterSteam},
 	{"temperature/seal_above_limit", stop, sealAboveLimit},
 	{"temperature/seal_below_limit", stop, sealBelowLimit},
+	{"temperature/steam_hotter_than_stated", stop, steamHotterThanStated},
+	{"temperature/test_liquid_freezes", stop, testLiquidFreezes},
+	{"temperature/test_liquid_left_in_frost", condition, testLiquidLeftInFrost},
 	{"temperature/vented_cold_below_limit", condition, ventedColdBelowLimit},
 }
 
