@@ -22,7 +22,7 @@ func boltEdges() []edge {
 	left := edge{"connection/bolts_missing", jointEdge(func(j *facts.Joint, n int64) {
 		j.Bolts, j.Holes, j.AtHose = facts.Know(7), facts.Know(8), n < 1
 	}), 1}
-	return []edge{law(4, 4), law(8, 8), law(12, 12), left}
+	return []edge{law(4, 4), law(8, 8), law(9, 9), law(12, 12), left}
 }
 
 func tailEdges() []edge {
@@ -41,8 +41,10 @@ func tailEdges() []edge {
 }
 
 func endEdges() []edge {
-	excess := func(f *facts.Facts, n int64) {
-		f.ExcessFlow = []facts.Excess{{ID: "X1", Credited: true, CloseMLPS: facts.Know(300 - n), DutyMLPS: facts.Know(200)}}
+	excess := func(most, duty int64) func(*facts.Facts, int64) {
+		return func(f *facts.Facts, n int64) {
+			f.ExcessFlow = []facts.Excess{{ID: "X1", Credited: true, CloseMLPS: facts.Know(most - n), DutyMLPS: facts.Know(duty)}}
+		}
 	}
 	seal := func(hot bool) func(*facts.Facts, int64) {
 		return func(f *facts.Facts, n int64) {
@@ -54,7 +56,8 @@ func endEdges() []edge {
 		}
 	}
 	return []edge{
-		{"isolation/excess_flow_closes_in_service", excess, 1},
+		{"isolation/excess_flow_closes_in_service", excess(300, 200), 1},
+		{"isolation/excess_flow_closes_in_service", excess(302, 201), 1},
 		{"seal/hot_and_high_together", seal(false), 501},
 		{"seal/hot_and_high_together", seal(true), 501},
 	}
