@@ -2,6 +2,7 @@ package batch
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 	"testing"
 
@@ -56,7 +57,7 @@ func edges() []edge {
 // TestOracleAtEdges wants nothing below each edge and a finding on it, from the oracle and from the engine.
 func TestOracleAtEdges(t *testing.T) {
 	var lines [][]byte
-	for _, e := range edges() {
+	for _, e := range slices.Concat(edges(), boltEdges(), tailEdges(), endEdges(), lowSideEdges()) {
 		for n := e.at - 1; n <= e.at; n++ {
 			f := facts.Any(func(int) int { return 0 }, []string{"x"})
 			e.put(f, n)

@@ -83,10 +83,15 @@ func TestSignKilled(t *testing.T) {
 	}
 	dir, chance := refusal(t), rand.New(rand.NewPCG(3, 5))
 	register := filepath.Join(dir, "record.jsonl")
-	told, cut := 0, 0
+	told, cut, whole := 0, 0, time.Hour
+	for i := range 3 {
+		begin := time.Now()
+		killed(t, whole, signArgs(dir, fmt.Sprintf("whole%d.json", i)))
+		whole = min(whole, time.Since(begin))
+	}
 	for round := range rounds {
 		file := fmt.Sprintf("%d.json", round)
-		said := killed(t, chance, signArgs(dir, file, "--append-to", register))
+		said := killed(t, time.Duration(chance.Float64()*2*float64(whole)), signArgs(dir, file, "--append-to", register))
 		_, err := os.Stat(filepath.Join(dir, file))
 		if strings.Contains(said, "signed: ") {
 			require.NoError(t, err)
@@ -115,15 +120,15 @@ func TestSignKilled(t *testing.T) {
 	t.Logf("%d of %d were recorded before the kill", told, rounds)
 }
 
-// killed starts the command, kills it after a random while, and gives what it said until then.
-func killed(t *testing.T, chance *rand.Rand, args []string) string {
+// killed starts the command, kills it after a while, and gives what it said until then.
+func killed(t *testing.T, after time.Duration, args []string) string {
 	self, err := os.Executable()
 	require.NoError(t, err)
 	cmd := &exec.Cmd{Path: self, Args: append([]string{"lineworthy"}, args...)}
 	out, err := cmd.StdoutPipe()
 	require.NoError(t, err)
 	require.NoError(t, cmd.Start())
-	timer := time.AfterFunc(time.Duration(chance.IntN(120))*time.Millisecond, func() { _ = cmd.Process.Kill() })
+	timer := time.AfterFunc(after, func() { _ = cmd.Process.Kill() })
 	defer timer.Stop()
 	said, err := io.ReadAll(bufio.NewReader(out))
 	require.NoError(t, err)
