@@ -91,13 +91,18 @@ func (r *Register) Bad() (sheets, tool int) {
 // Entries are the summaries in the order of their paths, read from the disk one by one.
 func (r *Register) Entries() iter.Seq2[*Entry, error] {
 	return func(yield func(*Entry, error) bool) {
-		for _, p := range r.places {
-			if e, err := r.state.at(p); !yield(e, err) || err != nil {
-				return
+		for places := range slices.Chunk(r.places, block) {
+			for e, err := range r.state.all(places) {
+				if !yield(e, err) || err != nil {
+					return
+				}
 			}
 		}
 	}
 }
+
+// block is how many entries are read at a time: enough for all cores, and a few MB.
+const block = 512
 
 // DueLine is one date with the line it belongs to.
 type DueLine struct {
@@ -113,14 +118,22 @@ func (r *Register) Due() iter.Seq2[DueLine, error] {
 		return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.entry, b.entry), cmp.Compare(a.due, b.due))
 	})
 	return func(yield func(DueLine, error) bool) {
-		for _, d := range r.dates {
-			e, err := r.state.at(r.places[d.entry])
-			if err != nil {
-				yield(DueLine{}, err)
-				return
+		places := make([]place, 0, block)
+		for dates := range slices.Chunk(r.dates, block) {
+			places = places[:0]
+			for _, d := range dates {
+				places = append(places, r.places[d.entry])
 			}
-			if !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path}, nil) {
-				return
+			i := 0
+			for e, err := range r.state.all(places) {
+				if err != nil {
+					yield(DueLine{}, err)
+					return
+				}
+				d := dates[i]
+				if i++; !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path}, nil) {
+					return
+				}
 			}
 		}
 	}

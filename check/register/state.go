@@ -7,7 +7,10 @@ import (
 	"errors"
 	"fmt"
 	"io"
+	"iter"
 	"os"
+	"runtime"
+	"sync"
 
 	"lineworthy/check/record"
 )
@@ -222,4 +225,29 @@ func (s *state) at(p place) (*Entry, error) {
 	}
 	e := new(Entry)
 	return e, json.Unmarshal(body, e)
+}
+
+// all reads some entries on all cores and gives them in order. The error of one is given in its place.
+func (s *state) all(places []place) iter.Seq2[*Entry, error] {
+	type read struct {
+		e   *Entry
+		err error
+	}
+	got, workers := make([]read, len(places)), runtime.GOMAXPROCS(0)
+	var group sync.WaitGroup
+	for w := range workers {
+		group.Go(func() {
+			for i := w; i < len(places); i += workers {
+				got[i].e, got[i].err = s.at(places[i])
+			}
+		})
+	}
+	group.Wait()
+	return func(yield func(*Entry, error) bool) {
+		for _, r := range got {
+			if !yield(r.e, r.err) {
+				return
+			}
+		}
+	}
 }
