@@ -105,15 +105,11 @@ func (e *Engine) seat(ctx context.Context) (leave func(), err error) {
 
 // Check judges one sheet. Errors as Facts, and that of ctx when it ends first; there is no verdict with an error.
 func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, error) {
-	leave, err := e.seat(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
-	}
-	defer leave()
-	line, f, judge, err := e.ready(s)
+	line, f, judge, leave, err := e.ready(ctx, s)
 	if err != nil {
 		return nil, err
 	}
+	defer leave()
 	d, err := judge.Decide(ctx, f)
 	if err != nil {
 		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
@@ -125,13 +121,18 @@ func (e *Engine) Check(ctx context.Context, s *sheet.Line) (*report.Verdict, err
 	return v, nil
 }
 
-func (e *Engine) ready(s *sheet.Line) (*resolve.Line, *facts.Facts, *decide.Engine, error) {
-	line, f, err := e.facts(s)
-	if err != nil {
-		return nil, nil, nil, err
+// ready waits for a seat, to be left when the line is judged, and works out what the judge needs.
+func (e *Engine) ready(ctx context.Context, s *sheet.Line) (line *resolve.Line, f *facts.Facts, judge *decide.Engine, leave func(), err error) {
+	if leave, err = e.seat(ctx); err != nil {
+		return nil, nil, nil, nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
 	}
-	judge, err := e.judge()
-	return line, f, judge, err
+	if line, f, err = e.facts(s); err == nil {
+		judge, err = e.judge()
+	}
+	if err != nil {
+		leave()
+	}
+	return line, f, judge, leave, err
 }
 
 // word is the answer alone.

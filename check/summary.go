@@ -12,15 +12,11 @@ import (
 // confirmed, the catalog rows, and what the covered rules judged. All else in it is left empty, which takes two thirds of
 // the time of Check.
 func (e *Engine) Summary(ctx context.Context, s *sheet.Line, covered ...string) (*report.Verdict, error) {
-	leave, err := e.seat(ctx)
-	if err != nil {
-		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)
-	}
-	defer leave()
-	line, f, judge, err := e.ready(s)
+	line, f, judge, leave, err := e.ready(ctx, s)
 	if err != nil {
 		return nil, err
 	}
+	defer leave()
 	b, err := judge.Brief(ctx, f)
 	if err != nil {
 		return nil, fmt.Errorf("%s: no verdict: %w", s.File, err)

@@ -11,11 +11,11 @@ import (
 func (a *alone) kept(found []Finding) []Finding {
 	var out []Finding
 	for _, x := range found {
-		x.Words = maps.Clone(x.Words)
+		x = x.clone()
 		for _, n := range a.names {
 			n.put(&x, "")
 		}
-		out = append(out, x.clone())
+		out = append(out, x)
 	}
 	return out
 }

@@ -123,7 +123,7 @@ func (b *builder) keepOff(r *resolve.Run, t *Test) {
 	}
 }
 
-// forPeople is the scaled distance of ASME PCC-2 at which people are not hurt, 20 m/kg^(1/3) (published).
+// forPeople is the scaled distance at which people are not hurt, 20 m/kg^(1/3): ASME PCC-2:2008 Article 5.1, Appendix III (published).
 const forPeople = 20
 
 // gasRoom is the room of the test by its hoses, pipes and vessels; what else is in it adds little (practice).

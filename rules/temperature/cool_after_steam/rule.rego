@@ -1,12 +1,12 @@
 # METADATA
 # title: A line that is steamed out is judged cold in use
 # description: |
-#   The steam is a case of its own: the pressure of use is judged at the heat of use. It goes on when the
-#   line has cooled to that.
+#   The steam is a case of its own: the pressure of use is judged at the heat of use, which counts in favour
+#   of the line only if pressure goes on when the line has cooled to that.
 # schemas:
 #   - input: schema.facts
 # custom:
-#   severity: note
+#   severity: condition
 #   subject: steams
 #   scope: [cleaning]
 #   needs: []

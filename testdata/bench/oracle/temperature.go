@@ -3,7 +3,7 @@ package oracle
 var temperature = []rule{
 	{"temperature/above_limit", stop, aboveLimit},
 	{"temperature/below_limit", stop, belowLimit},
-	{"temperature/cool_after_steam", note, coolAfterSteam},
+	{"temperature/cool_after_steam", condition, coolAfterSteam},
 	{"temperature/seal_above_limit", stop, sealAboveLimit},
 	{"temperature/seal_below_limit", stop, sealBelowLimit},
 	{"temperature/steam_hotter_than_stated", stop, steamHotterThanStated},
