@@ -3,41 +3,59 @@ package register
 import (
 	"fmt"
 	"io/fs"
+	"iter"
 	"os"
 	"path/filepath"
-	"slices"
 	"strings"
 )
 
-// sheets lists the sheets below a folder, sorted by path with slashes, and what of the tree could not be read. Hidden
-// files and folders are no sheets; links to folders are not followed, or a loop would never end.
-func sheets(dir string) (paths []string, faults map[string]string, err error) {
+// found is one sheet, or a part of the folder that could not be read.
+type found struct {
+	path  string // from the folder, with slashes
+	fault string // why it could not be read; empty for a sheet
+}
+
+// folder says whether it is one that can be walked.
+func folder(dir string) error {
 	info, err := os.Stat(dir)
 	if err == nil && !info.IsDir() {
 		err = fmt.Errorf("%s is a file: name the folder of the sheets", dir)
 	}
-	if err != nil {
-		return nil, nil, err
-	}
-	faults = map[string]string{}
-	_ = filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
-		rel, _ := filepath.Rel(dir, path)
-		rel = filepath.ToSlash(rel)
-		switch {
-		case err != nil:
-			faults[rel] = "the folder could not be read: " + cause(err) + "; sheets in it are not judged"
-			paths = append(paths, rel)
-		case rel != "." && strings.HasPrefix(d.Name(), "."):
-			if d.IsDir() {
-				return fs.SkipDir
+	return err
+}
+
+// sheets walks through the sheets below a folder, each folder in the order of its names; a million paths take no memory.
+// Hidden files and folders are no sheets; links to folders are not followed, or a loop would never end.
+func sheets(dir string) iter.Seq[found] {
+	return func(yield func(found) bool) {
+		_ = filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
+			rel, _ := filepath.Rel(dir, path)
+			f := found{path: filepath.ToSlash(rel)}
+			switch {
+			case err != nil:
+				f.fault = "the folder could not be read: " + cause(err) + "; sheets in it are not judged"
+			case rel != "." && strings.HasPrefix(d.Name(), "."):
+				if d.IsDir() {
+					return fs.SkipDir
+				}
+				return nil
+			case d.IsDir() || !isSheet(d.Name()):
+				return nil
 			}
-		case !d.IsDir() && isSheet(d.Name()):
-			paths = append(paths, rel)
-		}
-		return nil
-	})
-	slices.Sort(paths)
-	return slices.Compact(paths), faults, nil
+			if !yield(f) {
+				return fs.SkipAll
+			}
+			return nil
+		})
+	}
+}
+
+// count is how many sheets the walk finds now.
+func count(dir string) (n int) {
+	for range sheets(dir) {
+		n++
+	}
+	return n
 }
 
 func isSheet(name string) bool {

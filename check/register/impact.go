@@ -3,6 +3,7 @@ package register
 import (
 	"cmp"
 	"iter"
+	"maps"
 	"slices"
 )
 
@@ -38,19 +39,20 @@ func (r *Register) Changes() iter.Seq2[Change, error] {
 
 // Gone are the paths of the earlier state whose sheet is no longer there.
 func (r *Register) Gone() ([]string, error) {
-	left := map[string]bool{}
-	for path := range r.earlier.index {
-		left[path] = true
-	}
-	for e, err := range r.Entries() {
+	left := maps.Clone(r.earlier.index.last)
+	for x, err := range r.Rows() {
 		if err != nil {
 			return nil, err
 		}
-		delete(left, e.Path)
+		delete(left, r.earlier.index.key(x.Path))
 	}
 	var out []string
-	for path := range left {
-		out = append(out, path)
+	for _, p := range left {
+		e, err := r.earlier.at(p)
+		if err != nil {
+			return nil, err
+		}
+		out = append(out, e.Path)
 	}
 	return sorted(out), nil
 }

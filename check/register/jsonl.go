@@ -91,9 +91,9 @@ func (r *Register) each(table string, visit func(string, any) error) error {
 func (r *Register) table(name string, visit func(any) error) error {
 	switch name {
 	case "verdicts":
-		return every(r.Entries(), func(e *Entry) error { return visit(row(e)) })
+		return every(r.Rows(), func(x Row) error { return visit(x) })
 	case "faults":
-		return every(r.Entries(), func(e *Entry) error {
+		return every(r.faults(), func(e *Entry) error {
 			return list(e.Faults, func(f string) error { return visit(Fault{e.Path, f}) })
 		})
 	case "due":

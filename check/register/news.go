@@ -20,7 +20,7 @@ func (n *news) verdict(e *Entry) {
 		n.json("verdicts", row(e))
 		return
 	}
-	n.note(textRow(&n.text, e, n.wide))
+	n.note(textRow(&n.text, row(e), n.wide))
 }
 
 // gone tells of a sheet that is no longer there.

@@ -20,6 +20,8 @@ type Register struct {
 	places  []place
 	spots   *spots
 	papers  *papers
+	slips   *slips
+	bad     []int32 // entries without a verdict
 	dates   []dated
 	words   map[string]int // lines by verdict; bad and broken for those without
 	judged  int
@@ -33,19 +35,23 @@ type dated struct {
 	due   int32
 }
 
-func (r *Register) add(e *Entry, p place) {
+func (r *Register) add(e *Entry, p place) error {
 	n := int32(len(r.places))
 	r.places = append(r.places, p)
 	r.widest = max(r.widest, utf8.RuneCountInString(name(e)))
 	r.words[kind(e)]++
 	r.spots.add(e, n)
 	r.papers.add(e)
+	if e.bad() {
+		r.bad = append(r.bad, n)
+	}
 	for i, d := range e.Due {
 		on, err := units.ParseDate(d.Date)
 		if err == nil && on.Days <= r.day.Days+r.o.DueDays {
 			r.dates = append(r.dates, dated{int32(on.Days), n, int32(i)})
 		}
 	}
+	return r.slips.add(row(e))
 }
 
 // kind is what the sheet is counted as.
@@ -62,11 +68,29 @@ func kind(e *Entry) string {
 // name is the line number, or the path of a sheet that could not be read.
 func name(e *Entry) string { return cmp.Or(e.Line, e.Path) }
 
+// Rows is the verdict table, in the order of the paths.
+func (r *Register) Rows() iter.Seq2[Row, error] { return r.slips.rows() }
+
+// faults are the entries of the sheets without a verdict.
+func (r *Register) faults() iter.Seq2[*Entry, error] {
+	return func(yield func(*Entry, error) bool) {
+		for _, n := range r.bad {
+			if e, err := r.state.at(r.places[n]); !yield(e, err) || err != nil {
+				return
+			}
+		}
+	}
+}
+
 // Close gives the state file free.
-func (r *Register) Close() error {
-	err := r.state.close()
-	if r.earlier != nil {
-		err = errors.Join(err, r.earlier.close())
+func (r *Register) Close() (err error) {
+	for _, s := range []*state{r.state, r.earlier} {
+		if s != nil {
+			err = errors.Join(err, s.close())
+		}
+	}
+	if r.slips != nil {
+		err = errors.Join(err, r.slips.close())
 	}
 	return err
 }

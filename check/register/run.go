@@ -4,6 +4,7 @@ import (
 	"context"
 	"errors"
 	"fmt"
+	"iter"
 	"os"
 	"runtime"
 	"sync"
@@ -33,21 +34,21 @@ var ErrEmpty = errors.New("there is no .yaml or .yml file in it")
 // Run judges every sheet of the folder and gives the register, which has to be closed. A sheet that cannot be judged is
 // part of the register. Errors: the folder, the state file or the context.
 func Run(ctx context.Context, o Options) (*Register, error) {
-	paths, faults, err := sheets(o.Dir)
-	if err == nil && len(paths) == 0 {
-		err = fmt.Errorf("%s: %w", o.Dir, ErrEmpty)
-	}
-	if err != nil {
+	if err := folder(o.Dir); err != nil {
 		return nil, err
 	}
-	r := &Register{o: o, day: o.AsOf, places: make([]place, 0, len(paths)), spots: &spots{}, papers: newPapers(), words: map[string]int{}}
+	total := count(o.Dir)
+	if total == 0 {
+		return nil, fmt.Errorf("%s: %w", o.Dir, ErrEmpty)
+	}
+	r := &Register{o: o, day: o.AsOf, places: make([]place, 0, total), spots: &spots{}, papers: newPapers(), words: map[string]int{}}
 	if err := r.open(); err != nil {
 		return nil, err
 	}
 	if o.Found != nil {
-		o.Found(len(paths))
+		o.Found(total)
 	}
-	if err := r.judge(ctx, paths, faults, r.add); err != nil {
+	if err := r.judge(ctx, sheets(o.Dir), total, r.add); err != nil {
 		return nil, errors.Join(err, r.state.file.Sync(), r.Close())
 	}
 	return r, nil
@@ -68,15 +69,15 @@ func (r *Register) open() (err error) {
 		r.state, err = openState(r.o.State)
 	}
 	if err == nil {
-		if err = r.state.rest(r.o.Basis); err == nil {
-			return nil
-		}
-		err = errors.Join(err, r.state.close())
+		err = r.state.rest(r.o.Basis)
 	}
-	if r.earlier != nil {
-		err = errors.Join(err, r.earlier.close())
+	if err == nil {
+		r.slips, err = newSlips()
 	}
-	return err
+	if err != nil {
+		return errors.Join(err, r.Close())
+	}
+	return nil
 }
 
 func same(a, b string) bool {
@@ -90,7 +91,7 @@ func same(a, b string) bool {
 
 // job is one sheet on its way; its answer comes back in the order of the sheets.
 type job struct {
-	path   string
+	found
 	answer chan answer
 }
 
@@ -103,8 +104,9 @@ type answer struct {
 // ahead is how many sheets each worker may be ahead of the one that is written next.
 const ahead = 8
 
-// judge runs the workers and hands what they found over in order. Only this goroutine adds to the state.
-func (r *Register) judge(ctx context.Context, paths []string, faults map[string]string, take func(*Entry, place)) error {
+// judge runs the workers and hands what they found over in order. Only this goroutine adds to the state. Sheets that come
+// or go during the run make the total a guess.
+func (r *Register) judge(ctx context.Context, all iter.Seq[found], total int, take func(*Entry, place) error) error {
 	ctx, stop := context.WithCancel(ctx)
 	defer stop()
 	workers := r.o.Workers
@@ -116,24 +118,24 @@ func (r *Register) judge(ctx context.Context, paths []string, faults map[string]
 	defer group.Wait()
 	defer stop()
 	for range workers {
-		group.Go(func() { r.work(ctx, jobs, faults) })
+		group.Go(func() { r.work(ctx, jobs) })
 	}
-	group.Go(func() { feed(ctx, paths, jobs, order) })
-	for done := range paths {
-		if err := r.next(ctx, order, take); err != nil {
-			return err
+	group.Go(func() { feed(ctx, all, jobs, order) })
+	for done := 1; ; done++ {
+		if more, err := r.next(ctx, order, take); err != nil || !more {
+			return errors.Join(err, r.state.file.Sync())
 		}
 		if r.o.Progress != nil {
-			r.o.Progress(done+1, len(paths))
+			r.o.Progress(done, max(done, total))
 		}
 	}
-	return r.state.file.Sync()
 }
 
-func feed(ctx context.Context, paths []string, jobs, order chan<- job) {
+func feed(ctx context.Context, all iter.Seq[found], jobs, order chan<- job) {
+	defer close(order)
 	defer close(jobs)
-	for _, path := range paths {
-		j := job{path, make(chan answer, 1)}
+	for f := range all {
+		j := job{f, make(chan answer, 1)}
 		select {
 		case order <- j:
 		case <-ctx.Done():
@@ -147,11 +149,11 @@ func feed(ctx context.Context, paths []string, jobs, order chan<- job) {
 	}
 }
 
-func (r *Register) work(ctx context.Context, jobs <-chan job, faults map[string]string) {
+func (r *Register) work(ctx context.Context, jobs <-chan job) {
 	k := &judging{r.o.Dir, r.o.Judge, r.o.Catalog, r.o.Basis.id(), r.o.AsOf.String()}
 	for j := range jobs {
-		if text, bad := faults[j.path]; bad {
-			e := &Entry{Path: j.path, Basis: k.basis, AsOf: k.asOf, Undated: true, Faults: []string{j.path + ": " + text}}
+		if j.fault != "" {
+			e := &Entry{Path: j.path, Basis: k.basis, AsOf: k.asOf, Undated: true, Faults: []string{j.path + ": " + j.fault}}
 			j.answer <- answer{entry: e}
 			continue
 		}
@@ -173,11 +175,15 @@ func (r *Register) one(ctx context.Context, k *judging, path string) answer {
 	return answer{entry: k.entry(ctx, path, text, sum)}
 }
 
-// next takes the next sheet in order. What came from an ended context is not kept: it says nothing about the sheet.
-func (r *Register) next(ctx context.Context, order <-chan job, take func(*Entry, place)) error {
+// next takes the next sheet in order, if there is one. What came from an ended context is not kept: it says nothing about
+// the sheet.
+func (r *Register) next(ctx context.Context, order <-chan job, take func(*Entry, place) error) (more bool, err error) {
 	var a answer
 	select {
-	case j := <-order:
+	case j, open := <-order:
+		if !open {
+			return false, ctx.Err()
+		}
 		select {
 		case a = <-j.answer:
 		case <-ctx.Done():
@@ -185,15 +191,13 @@ func (r *Register) next(ctx context.Context, order <-chan job, take func(*Entry,
 	case <-ctx.Done():
 	}
 	if err := ctx.Err(); err != nil {
-		return err
+		return false, err
 	}
 	if !a.kept {
-		var err error
 		if a.place, err = r.state.put("sheet", a.entry); err != nil {
-			return err
+			return false, err
 		}
 		r.judged++
 	}
-	take(a.entry, a.place)
-	return nil
+	return true, take(a.entry, a.place)
 }

@@ -22,13 +22,13 @@ type stamp struct {
 }
 
 // changed are the sheets to read again. Whatever is in doubt is read: its digest decides whether it is judged.
-func (w *watch) changed(paths []string) (open []string, stamps []stamp) {
+func (w *watch) changed(all []found) (open []found, stamps []stamp) {
 	w.looks++
 	whole := w.looks%wholeEvery == 0
-	for _, path := range paths {
-		s := w.stampOf(path)
-		if whole || s == (stamp{}) || s != w.stamps[path] {
-			open, stamps = append(open, path), append(stamps, s)
+	for _, f := range all {
+		s := w.stampOf(f.path)
+		if whole || s == (stamp{}) || s != w.stamps[f.path] {
+			open, stamps = append(open, f), append(stamps, s)
 		}
 	}
 	return open, stamps

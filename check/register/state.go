@@ -7,10 +7,7 @@ import (
 	"errors"
 	"fmt"
 	"io"
-	"iter"
 	"os"
-	"runtime"
-	"sync"
 
 	"lineworthy/check/record"
 )
@@ -21,12 +18,6 @@ const (
 	syncEvery = 256     // entries; a power cut costs at most this many sheets to be judged again
 	longest   = 8 << 20 // bytes; no summary of a sheet of 1 MB is longer
 )
-
-// place is where an entry stands in the state file.
-type place struct {
-	at   int64
-	size int32
-}
 
 // disk is what a state needs of a file, so that tests can fill it up.
 type disk interface {
@@ -41,7 +32,7 @@ type disk interface {
 type state struct {
 	file    disk
 	end     int64
-	index   map[string]place
+	index   index
 	bases   map[string]Basis
 	Damaged int // lines that do not agree with their check
 	unsaved int
@@ -80,7 +71,7 @@ func readState(path string) (*state, error) {
 	if err := s.load(path); err != nil {
 		return nil, errors.Join(err, file.Close())
 	}
-	if len(s.index) == 0 {
+	if len(s.index.last) == 0 {
 		return nil, errors.Join(fmt.Errorf("%s holds no verdicts: give the --state file of an earlier run", path), file.Close())
 	}
 	return s, nil
@@ -88,12 +79,11 @@ func readState(path string) (*state, error) {
 
 // passing is a state of its own for a run without a state file, on the disk so that memory stays flat.
 func passing() (*state, error) {
-	file, err := os.CreateTemp("", "register-*.jsonl")
+	file, err := passingFile()
 	if err != nil {
-		return nil, fmt.Errorf("no room for the summaries: %w; give --state FILE in a folder that can be written", err)
+		return nil, err
 	}
-	_ = os.Remove(file.Name()) // a killed run leaves nothing behind; where open files cannot go, they go at the end
-	return &state{file: file, index: map[string]place{}, bases: map[string]Basis{}, close: func() error {
+	return &state{file: file, index: newIndex(), bases: map[string]Basis{}, close: func() error {
 		err := file.Close()
 		_ = os.Remove(file.Name())
 		return err
@@ -102,7 +92,7 @@ func passing() (*state, error) {
 
 // load indexes the file line by line. A last line without its line feed is torn, and left out.
 func (s *state) load(path string) error {
-	s.index, s.bases = map[string]place{}, map[string]Basis{}
+	s.index, s.bases = newIndex(), map[string]Basis{}
 	if err := s.sniff(path); err != nil {
 		return err
 	}
@@ -154,7 +144,7 @@ func (s *state) take(text []byte) {
 	case "sheet":
 		var e struct{ Path string }
 		if json.Unmarshal(body, &e) == nil {
-			s.index[e.Path] = place{s.end, int32(len(text))}
+			s.index.put(e.Path, placed(s.end, len(text)))
 			return
 		}
 	}
@@ -180,13 +170,16 @@ func opened(text []byte) (kind string, body []byte) {
 func (s *state) put(kind string, value any) (place, error) {
 	body, err := json.Marshal(value)
 	if err != nil {
-		return place{}, err
+		return 0, err
 	}
 	text := fmt.Appendf(nil, "%s%s\",\"%s\":%s}\n", checkHead, short(body), kind, body)
-	if _, err := s.file.WriteAt(text, s.end); err != nil {
-		return place{}, fmt.Errorf("the state file cannot be added to: %w; the sheets judged before are kept", errors.Join(err, s.file.Truncate(s.end)))
+	if len(text) > longest || s.end > farthest-longest {
+		return 0, fmt.Errorf("the state file cannot be added to: it is %d bytes long, and the next summary %d; begin a new one", s.end, len(text))
 	}
-	p := place{s.end, int32(len(text))}
+	if _, err := s.file.WriteAt(text, s.end); err != nil {
+		return 0, fmt.Errorf("the state file cannot be added to: %w; the sheets judged before are kept", errors.Join(err, s.file.Truncate(s.end)))
+	}
+	p := placed(s.end, len(text))
 	s.end += int64(len(text))
 	if s.unsaved++; s.unsaved%syncEvery == 0 {
 		return p, s.file.Sync()
@@ -202,52 +195,4 @@ func (s *state) rest(b Basis) error {
 	s.bases[b.id()] = b
 	_, err := s.put("basis", b)
 	return err
-}
-
-// about is the last entry about a path, if there is one. It is safe for several goroutines as long as none puts.
-func (s *state) about(path string) (*Entry, place, bool) {
-	p, ok := s.index[path]
-	if !ok {
-		return nil, p, false
-	}
-	e, err := s.at(p)
-	return e, p, err == nil
-}
-
-func (s *state) at(p place) (*Entry, error) {
-	text := make([]byte, p.size)
-	if _, err := s.file.ReadAt(text, p.at); err != nil {
-		return nil, err
-	}
-	kind, body := opened(text)
-	if kind != "sheet" {
-		return nil, errors.New("the state file changed while it was read: run it again")
-	}
-	e := new(Entry)
-	return e, json.Unmarshal(body, e)
-}
-
-// all reads some entries on all cores and gives them in order. The error of one is given in its place.
-func (s *state) all(places []place) iter.Seq2[*Entry, error] {
-	type read struct {
-		e   *Entry
-		err error
-	}
-	got, workers := make([]read, len(places)), runtime.GOMAXPROCS(0)
-	var group sync.WaitGroup
-	for w := range workers {
-		group.Go(func() {
-			for i := w; i < len(places); i += workers {
-				got[i].e, got[i].err = s.at(places[i])
-			}
-		})
-	}
-	group.Wait()
-	return func(yield func(*Entry, error) bool) {
-		for _, r := range got {
-			if !yield(r.e, r.err) {
-				return
-			}
-		}
-	}
 }

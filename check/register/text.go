@@ -1,6 +1,8 @@
 package register
 
 import (
+	"cmp"
+	"errors"
 	"fmt"
 	"io"
 	"slices"
@@ -37,7 +39,7 @@ func (r *Register) text(w io.Writer, table string) error {
 func (r *Register) textVerdicts(w io.Writer, _ int) error {
 	wide := min(max(r.widest, 4), nameWidth)
 	fmt.Fprintf(w, "REGISTER on %s\n\n%s  %-11s  %5s  %10s  %7s  %10s  %s\n", r.day, pad("Line", wide), "Verdict", "Stops", "Conditions", "Missing", "To confirm", "First reason")
-	err := every(r.Entries(), func(e *Entry) error { return textRow(w, e, wide) })
+	err := every(r.Rows(), func(x Row) error { return textRow(w, x, wide) })
 	if err != nil {
 		return err
 	}
@@ -46,10 +48,9 @@ func (r *Register) textVerdicts(w io.Writer, _ int) error {
 	return err
 }
 
-func textRow(w io.Writer, e *Entry, wide int) error {
-	x := row(e)
-	word, line := strings.ToUpper(string(x.Word)), pad(cut(name(e), wide), wide)
-	if e.bad() {
+func textRow(w io.Writer, x Row, wide int) error {
+	word, line := strings.ToUpper(string(x.Word)), pad(cut(cmp.Or(x.Line, x.Path), wide), wide)
+	if x.Word == "" {
 		word = "NO VERDICT"
 	}
 	_, err := fmt.Fprintf(w, "%s  %-11s  %5s  %10s  %7s  %10s  %s\n", line, word, dash(x.Stops), dash(x.Conditions), dash(x.Missing), dash(x.Confirm), cut(x.First, reasonWidth))
@@ -88,6 +89,9 @@ func (r *Register) textDue(w io.Writer, most int) error {
 	t := &limited{w: w, most: most, table: "due"}
 	fmt.Fprintf(w, "\nDUE by %s, overdue first\n", daysAfter(r.day, r.o.DueDays))
 	err := every(r.Due(), func(d DueLine) error {
+		if t.n == most {
+			return errEnough
+		}
 		when := fmt.Sprintf("in %s", plural(d.Days, "day"))
 		if d.Days < 0 {
 			when = fmt.Sprintf("OVERDUE %s", plural(-d.Days, "day"))
@@ -100,8 +104,14 @@ func (r *Register) textDue(w io.Writer, most int) error {
 		}
 		return t.line("  %s  %-18s  %-23s  %s %s", d.Date, when, d.What, d.Line, part)
 	})
+	if errors.Is(err, errEnough) {
+		t.n, err = len(r.dates), nil
+	}
 	return t.end(err)
 }
+
+// errEnough ends a list of which only the length is still wanted.
+var errEnough = errors.New("enough")
 
 func (r *Register) textEvidence(w io.Writer, most int) error {
 	t := &limited{w: w, most: most, table: "evidence"}

@@ -3,6 +3,7 @@ package register
 import (
 	"context"
 	"io"
+	"slices"
 	"time"
 )
 
@@ -44,7 +45,8 @@ func (r *Register) watched() (*watch, error) {
 		if err != nil {
 			return nil, err
 		}
-		r.state.index[e.Path], w.stamps[e.Path] = r.places[n], stamp{}
+		r.state.index.put(e.Path, r.places[n])
+		w.stamps[e.Path] = stamp{}
 		n++
 	}
 	return w, nil
@@ -52,37 +54,39 @@ func (r *Register) watched() (*watch, error) {
 
 // look judges what is not as it was at the last look, and writes what came of it.
 func (w *watch) look(ctx context.Context, out io.Writer, format string) error {
-	paths, faults, err := sheets(w.o.Dir)
-	if err != nil {
+	if err := folder(w.o.Dir); err != nil {
 		return err
 	}
+	all := slices.Collect(sheets(w.o.Dir))
 	news := &news{out: out, format: format, wide: w.wide()}
-	if err := w.vanished(paths, news); err != nil {
+	if err := w.vanished(all, news); err != nil {
 		return err
 	}
-	if err := w.again(ctx, paths, faults, news); err != nil {
+	if err := w.again(ctx, all, news); err != nil {
 		return err
 	}
 	return news.end()
 }
 
 // again judges what changed. The index is brought up to date only afterwards, for the workers read it.
-func (w *watch) again(ctx context.Context, paths []string, faults map[string]string, n *news) error {
-	open, stamps := w.changed(paths)
+func (w *watch) again(ctx context.Context, all []found, n *news) error {
+	open, stamps := w.changed(all)
 	if len(open) == 0 {
 		return nil
 	}
-	var found []place
-	if err := w.judge(ctx, open, faults, func(_ *Entry, p place) { found = append(found, p) }); err != nil {
+	var places []place
+	keep := func(_ *Entry, p place) error { places = append(places, p); return nil }
+	if err := w.judge(ctx, slices.Values(open), len(open), keep); err != nil {
 		return err
 	}
-	for i, path := range open {
-		if _, there := w.stamps[path]; !there || w.state.index[path] != found[i] {
-			if err := w.update(path, found[i], n); err != nil {
+	for i, f := range open {
+		last, _ := w.state.index.of(f.path)
+		if _, there := w.stamps[f.path]; !there || last != places[i] {
+			if err := w.update(f.path, places[i], n); err != nil {
 				return err
 			}
 		}
-		w.stamps[path] = stamps[i]
+		w.stamps[f.path] = stamps[i]
 	}
 	return nil
 }
@@ -94,7 +98,7 @@ func (w *watch) update(path string, p place, n *news) error {
 		return err
 	}
 	if _, there := w.stamps[path]; there {
-		old, err := w.state.at(w.state.index[path])
+		old, err := w.last(path)
 		if err != nil {
 			return err
 		}
@@ -106,15 +110,15 @@ func (w *watch) update(path string, p place, n *news) error {
 		n.verdict(e)
 	}
 	w.words[kind(e)]++
-	w.state.index[path] = p
+	w.state.index.put(path, p)
 	return nil
 }
 
 // vanished takes out the sheets that are no longer there.
-func (w *watch) vanished(paths []string, n *news) error {
-	there := make(map[string]bool, len(paths))
-	for _, path := range paths {
-		there[path] = true
+func (w *watch) vanished(all []found, n *news) error {
+	there := make(map[string]bool, len(all))
+	for _, f := range all {
+		there[f.path] = true
 	}
 	var gone []string
 	for path := range w.stamps {
@@ -123,7 +127,7 @@ func (w *watch) vanished(paths []string, n *news) error {
 		}
 	}
 	for _, path := range sorted(gone) {
-		e, err := w.state.at(w.state.index[path])
+		e, err := w.last(path)
 		if err != nil {
 			return err
 		}
@@ -132,6 +136,12 @@ func (w *watch) vanished(paths []string, n *news) error {
 		n.gone(e)
 	}
 	return nil
+}
+
+// last is what was found about a sheet at the look before.
+func (w *watch) last(path string) (*Entry, error) {
+	p, _ := w.state.index.of(path)
+	return w.state.at(p)
 }
 
 func (w *watch) wide() int { return min(max(w.widest, 4), nameWidth) }

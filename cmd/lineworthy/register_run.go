@@ -64,7 +64,7 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 const (
 	registerGrowth = 400      // percent
 	registerMemory = 48 << 20 // bytes, a soft limit
-	registerEach   = 256      // bytes that the limit grows with each sheet, so that a huge folder is not collected without end
+	registerEach   = 48       // bytes that the limit grows with each sheet, so that a huge folder is not collected without end
 )
 
 func sameName(a, b string) bool {
