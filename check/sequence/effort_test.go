@@ -34,7 +34,7 @@ func TestEffort(t *testing.T) {
 	moving := effort(t, out.Efforts, "liquid", false, 0)
 	require.Equal(t, int64(12), *moving.Minutes)
 	require.Equal(t, "transfer", s.Steps[moving.Step-1].Do)
-	require.Contains(t, moving.Says, "stop at 90 % in mixer") // 50 % + 800 L of 2 m3
+	require.Contains(t, moving.Says, "stop at 70 % in mixer") // 50 % + 800 L of 4 m3
 	raising, following := effort(t, out.Efforts, "pad", true, 0), effort(t, out.Efforts, "pad", true, 1)
 	require.Equal(t, "set", s.Steps[raising.Step-1].Do)
 	require.InEpsilon(t, 444, *raising.GasL, 0.01)

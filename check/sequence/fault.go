@@ -29,6 +29,8 @@ const (
 	NoWay            = "transfer without an open way"
 	ConnectedUnbound = "connected before bonded"
 	Vacuum           = "vacuum in a closed source"
+	Squeezed         = "pressure in a closed destination"
+	Stalls           = "flow stops before the quantity"
 	RunDry           = "source emptied"
 	RegulatorLeft    = "regulator left set"
 	NotFlushed       = "left without flushing"
@@ -60,6 +62,8 @@ var remedy = map[string][2]string{
 	OpenEnd:          {"Close the valve at the destination before the hose comes off: what stands behind it can run back.", practice},
 	NoWay:            {"Open every valve between source and destination first, and give the source the pressure to move the liquid.", practice},
 	Vacuum:           {"Keep the vent open, or a gas following at its set pressure, for as long as liquid is taken out; state in the sheet which.", "API Std 2000 names emptying a tank as a cause of vacuum (recalled); else " + practice},
+	Squeezed:         {"Keep the vent or a vapour return of the destination open for as long as liquid comes in; state in the sheet which.", "API Std 2000 names filling a tank as a cause of overpressure (recalled); else " + practice},
+	Stalls:           {"Let the gas of the destination out, through a vent or a vapour return, or transfer less.", practice},
 	RunDry:           {"Transfer less than the source holds, and stop before its outlet is bare.", practice},
 	RegulatorLeft:    {"Back the regulator off once its source is closed and the line is vented: the next opening then comes in slowly.", practice},
 	NotFlushed:       {"Flush the stretch as the sheet says, let it run empty, then take the hose off.", practice},

@@ -13,9 +13,9 @@ func TestFigures(t *testing.T) {
 	}
 	require.Equal(t, "800 L", said["quantity"])
 	require.Equal(t, "PR1 at 3.0 bar(g)", said["set pressure"])
-	require.Equal(t, "mixer from 50 % to 90 %", said["stop level"])
+	require.Equal(t, "mixer from 50 % to 70 %", said["stop level"])
 	require.Contains(t, said["stop in any case"], "mixer at 95 %")
-	require.Contains(t, said["stop in any case"], "after 900 L")
+	require.Contains(t, said["stop in any case"], "after 1800 L")
 	require.Equal(t, "returnable from 85 % to 5 %", said["source"])
 }
 

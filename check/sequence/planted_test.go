@@ -40,14 +40,16 @@ var planted = map[string][]string{
 	"pump/open_end":            {sequence.OpenEnd},
 	"pad/not_bonded":           {sequence.ConnectedUnbound},
 	"pad/under_pressure":       {sequence.UnderPressure},
-	"pad/backflow":             {sequence.Backflow},
+	"pad/backflow":             {sequence.Backflow, sequence.Stalls},
 	"pad/pad_left":             {sequence.PadLeft},
+	"pad/stalls":               {sequence.Stalls},
+	"return/return_shut":       {sequence.Squeezed, sequence.Backflow},
 	"oxygen/quick_cylinder":    {sequence.QuickOxygen},
 	"oxygen/vented_live":       {sequence.VentedLive},
 }
 
 func TestPlanted(t *testing.T) {
-	require.Len(t, planted, 31)
+	require.Len(t, planted, 33)
 	for name, want := range planted {
 		t.Run(name, func(t *testing.T) {
 			require.ElementsMatch(t, want, names(played(t, name)))

@@ -22,6 +22,7 @@ func (p *play) transfer(s Step) error {
 	}
 	p.moves(r, q, r.stopAt(q))
 	p.draw(r, q)
+	p.squeeze(r, q)
 	p.fill(r, q, "runs."+r.key+".quantity")
 	p.settle()
 	p.look()

@@ -14,6 +14,8 @@ type vessel struct {
 	levels    bool // volume and filling are known
 	said      bool // the filling is
 	allowed   float64
+	ratedKPa  int64 // 0 when the sheet does not say
+	reliefKPa int64 // set pressure of its own relief device; 0 without
 	flammable bool
 	bonded    bool
 	unsure    bool // gas comes at a pressure that nobody stated
@@ -38,6 +40,12 @@ func (m *Model) vessel(v *resolve.Vessel) *vessel {
 		if r.Target == v && liquefied(r) {
 			out.allowed = ullageGas
 		}
+	}
+	if s.Rated.Set {
+		out.ratedKPa = kpa(s.Rated.V.Gauge(m.line.Ambient))
+	}
+	if s.Relief != nil && s.Relief.Set.Set {
+		out.reliefKPa = kpa(s.Relief.Set.V.Gauge(m.line.Ambient))
 	}
 	out.volumeM3, out.filled = float64(s.Volume.V), float64(s.Filled.V)
 	if out.open {
