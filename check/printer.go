@@ -110,7 +110,7 @@ func (p *printer) number(key string, n int64) string {
 	case strings.HasSuffix(key, "_um"):
 		return fmt.Sprintf("%.4g mm", float64(n)/1000)
 	case strings.HasSuffix(key, "_mlps"):
-		return fmt.Sprintf("%.3g m3/h", float64(n)*3600/1e6)
+		return flowText(float64(n) * 3600 / 1e6)
 	case strings.HasSuffix(key, "_kpac"):
 		return fmt.Sprintf("%.4g bar °C", float64(n)/100)
 	case strings.HasSuffix(key, "_ms"):
@@ -121,6 +121,14 @@ func (p *printer) number(key string, n int64) string {
 		return fmt.Sprintf("%d N", n)
 	}
 	return fmt.Sprint(n)
+}
+
+// flowText has three figures, and none of them in powers of ten.
+func flowText(m3ph float64) string {
+	if math.Abs(m3ph) >= 1000 {
+		return fmt.Sprintf("%.0f m3/h", m3ph)
+	}
+	return fmt.Sprintf("%.3g m3/h", m3ph)
 }
 
 // pressure prints whole psi from ten on: a kilopascal is a seventh of a psi, so more figures would be false ones.

@@ -33,7 +33,7 @@ var aspects = map[string]map[string][]string{
 	"Temperatures": {aTemperature: {"lowest", "normal", "highest"}},
 	"Contents":     {aFluid: {"fluid", "concentration"}},
 	"Vessel": {
-		aVessel: {"kind", "code", "volume", "filled", "vent", "insulated", "bonded", "pressure"}, aRating: {"rated", "test_pressure", "discharge_limit", "vacuum"},
+		aVessel: {"kind", "code", "volume", "filled", "vent", "vent_capacity", "insulated", "bonded", "pressure"}, aRating: {"rated", "test_pressure", "discharge_limit", "vacuum"},
 		aTemperature: {"lowest", "highest"}, aMaterial: {"material"}, aRecord: {"evidence"},
 	},
 	"Relief":     {aRelief: {"set", "area", "kdr", "vacuum"}},

@@ -24,6 +24,7 @@ func (b *builder) flow(r *resolve.Run) Flow {
 		f.Accumulator = worse(f.Accumulator, b.accumulator(x))
 	}
 	f.OpenTop = r.TargetEnd.Sheet != nil && (r.TargetEnd.Sheet.Open.V || r.TargetEnd.Sheet.Entry.V == "splash")
+	b.blowThrough(r, &f)
 	if !f.Stated {
 		return f
 	}

@@ -105,6 +105,10 @@ type Flow struct {
 	DriveKPa          Int    `json:"driving_kpa,omitzero" ask:"the pressure at the source and at the destination"`
 	FlashKPa          Int    `json:"flashing_margin_kpa,omitzero" ask:"vapour pressure of the liquid, and the pressure along the run"` // lowest pressure along the run less vapour pressure
 	Minutes           Int    `json:"transfer_minutes,omitzero"`
+	GasFollows        bool   `json:"gas_follows"`                                                                                   // pushed by gas out of a vessel into one with an open vent that does not hold its pressure
+	VentSaid          bool   `json:"vent_stated"`                                                                                   // what the vent of the destination passes
+	FollowsMLPS       Int    `json:"gas_follows_mlps,omitzero" ask:"length and size of the parts, and the set pressure of the gas"` // the most free gas that comes once the source is empty
+	VentMLPS          Int    `json:"vent_mlps,omitzero" ask:"vessels.*.vent_capacity: what the open vent passes at the rated pressure"`
 	CylindersSaid     bool   `json:"gas_from_cylinders"`
 	CylindersPermille Int    `json:"cylinders_needed_permille,omitzero" ask:"volume and pressure of the cylinder, and the quantity of the run"` // cylinders the transfer takes, in thousandths
 }

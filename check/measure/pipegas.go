@@ -25,6 +25,17 @@ func IsothermalFlow(g GasPipe, p1, p2 units.AbsolutePressure) float64 {
 	return float64(circle(g.Bore)) * math.Sqrt(flux2)
 }
 
+// gasConstant is that of every ideal gas, J/(mol K): CODATA 2018, exact since the SI of 2019 (recalled).
+const gasConstant = 8.314462618
+
+// BlowThrough is the flow of an ideal gas of molar mass m (g/mol) at temperature t through the pipe from p1 to p2, counted as
+// free gas at 1 atm and 15 °C (computed from IsothermalFlow). The density in g is worked out here.
+func BlowThrough(g GasPipe, p1, p2 units.AbsolutePressure, t units.Temperature, m float64) units.VolumeFlow {
+	perKelvin := m / 1000 / gasConstant
+	g.Inlet = units.Density(float64(p1) * perKelvin / float64(t))
+	return units.VolumeFlow(IsothermalFlow(g, p1, p2) / (normalPa * perKelvin / normalK))
+}
+
 // IsothermalChoke is the outlet pressure of choked isothermal flow: (p1/p)^2 - 1 - 2 ln(p1/p) = f L/D (restated), by
 // fixed-count bisection.
 func IsothermalChoke(p1 units.AbsolutePressure, resistance float64) units.AbsolutePressure {

@@ -46,6 +46,21 @@ func TestV5_6(t *testing.T) {
 	near(t, 3773.6, q, 1e-2)
 }
 
+// The same example, counted at 15 °C instead of 60 °F. At twice the absolute pressure of choked flow twice the gas comes, for
+// the speed of sound does not change; a lighter gas comes as more volume, by the root of the molar mass.
+func TestBlowThrough(t *testing.T) {
+	p1 := units.GaugePressure(19.3 * psi).Absolute(seaLevel)
+	g := measure.GasPipe{Bore: 0.546 * inch, Resistance: 7.04}
+	q := float64(measure.BlowThrough(g, p1, seaLevel, fahrenheit(100), 28.9647))
+	near(t, 3762, q*3600/(foot*foot*foot)*float64(fahrenheit(60))/288.15, 1e-2)
+	at := func(p units.AbsolutePressure, m float64) float64 {
+		return float64(measure.BlowThrough(g, p, seaLevel, 288.15, m))
+	}
+	near(t, 2, at(20*seaLevel, 28)/at(10*seaLevel, 28), 1e-9)
+	near(t, 2, at(10*seaLevel, 7)/at(10*seaLevel, 28), 1e-9)
+	assert.Zero(t, at(seaLevel, 28))
+}
+
 // Restated: Crane TP-410 example 7.21, coke-oven gas, print 1 028 000 scfh, isothermal by an open library 922 210.
 // Recalled: 125 psig, 140 °F, relative density 0.42, bore 3.068 in, resistance 2.87, which give the print by its own method.
 func TestV5_7(t *testing.T) {

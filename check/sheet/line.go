@@ -86,6 +86,7 @@ type Vessel struct {
 	Highest      Of[units.Temperature] `sheet:"highest"`
 	Relief       *Relief               `sheet:"relief"`
 	Vent         Of[string]            `sheet:"vent,words=open|closed"`
+	VentCapacity Of[units.VolumeFlow]  `sheet:"vent_capacity"` // free gas (1 atm, 15 °C) that the open vent passes at the rated pressure
 	Insulated    Of[bool]              `sheet:"insulated"`
 	Discharge    Of[units.Pressure]    `sheet:"discharge_limit"` // highest discharge pressure marked on an IBC or tank
 	Contains     *Contents             `sheet:"contains"`

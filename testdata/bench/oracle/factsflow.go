@@ -152,6 +152,10 @@ type Flow struct {
 	DriveKPa          *int64 `json:"driving_kpa"`
 	FlashKPa          *int64 `json:"flashing_margin_kpa"`
 	Minutes           *int64 `json:"transfer_minutes"`
+	GasFollows        bool   `json:"gas_follows"`
+	VentSaid          bool   `json:"vent_stated"`
+	FollowsMLPS       *int64 `json:"gas_follows_mlps"`
+	VentMLPS          *int64 `json:"vent_mlps"`
 	CylindersSaid     bool   `json:"gas_from_cylinders"`
 	CylindersPermille *int64 `json:"cylinders_needed_permille"`
 }

@@ -4,17 +4,36 @@ import "math"
 
 var flow = []rule{
 	{"flow/flashes_in_line", condition, flashesInLine},
+	{"flow/gas_blows_past_vent", condition, gasBlowsPastVent},
 	{"flow/gas_runs_out", condition, gasRunsOut},
 	{"flow/gauge_outside_its_middle", condition, gaugeOutsideItsMiddle},
 	{"flow/leaves_no_ullage", condition, leavesNoUllage},
 	{"flow/overfills_receiver", stop, overfillsReceiver},
 	{"flow/pressure_does_not_reach", condition, pressureDoesNotReach},
 	{"flow/rate_not_stated", note, flowRateNotStated},
+	{"flow/vent_not_sized_for_gas", condition, ventNotSizedForGas},
 }
 
 func flashesInLine(l *line) {
 	for _, f := range l.Flows {
 		if f.Stated && below(f.FlashKPa, 1) {
+			l.find(f.ID, word("run", f.ID))
+		}
+	}
+}
+
+func gasBlowsPastVent(l *line) {
+	for _, f := range l.Flows {
+		if f.GasFollows && f.VentSaid &&
+			l.knows(f.ID, has("flows.gas_follows_mlps", f.FollowsMLPS), has("flows.vent_mlps", f.VentMLPS)) && *f.VentMLPS < *f.FollowsMLPS {
+			l.find(f.ID, num("have_mlps", *f.VentMLPS), num("need_mlps", *f.FollowsMLPS), word("run", f.ID))
+		}
+	}
+}
+
+func ventNotSizedForGas(l *line) {
+	for _, f := range l.Flows {
+		if f.GasFollows && !f.VentSaid {
 			l.find(f.ID, word("run", f.ID))
 		}
 	}
