@@ -76,7 +76,7 @@ func TestOracleOnLines(t *testing.T) {
 	o, chance := newOpinions(), rand.New(rand.NewPCG(21, 22))
 	var lines [][]byte
 	shipped := shipped(t)
-	for _, name := range sorted(shipped) {
+	for _, name := range sorted(nil, shipped) {
 		lines = append(lines, text(t, shipped[name]))
 	}
 	for _, kind := range []string{population.Healthy, population.Mixed, population.Sick} {

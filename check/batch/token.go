@@ -5,7 +5,14 @@ import (
 	"math"
 )
 
+// space passes over white space, of which mostly there is none.
 func (r *reader) space() {
+	if r.at < len(r.text) && r.text[r.at] <= ' ' {
+		r.spaces()
+	}
+}
+
+func (r *reader) spaces() {
 	for r.at < len(r.text) && (r.text[r.at] == ' ' || r.text[r.at] == '\t' || r.text[r.at] == '\r' || r.text[r.at] == '\n') {
 		r.at++
 	}
@@ -19,22 +26,36 @@ func (r *reader) take(c byte) bool {
 	return false
 }
 
+// ends are the bytes at which a string ends, or is no plain one.
+var ends = func() (out [256]bool) {
+	for c := range ' ' {
+		out[c] = true
+	}
+	out['"'], out['\\'] = true, true
+	return out
+}()
+
 // quoted reads a string.
 func (r *reader) quoted() (string, bool) {
 	if !r.take('"') {
 		return "", false
 	}
-	start := r.at
-	for ; r.at < len(r.text); r.at++ {
-		switch c := r.text[r.at]; {
-		case c == '"':
-			r.at++
-			return r.text[start : r.at-1], true
-		case c == '\\':
-			return r.escaped(start)
-		case c < ' ':
-			return "", false
+	rest := r.text[r.at:]
+	for i := range len(rest) {
+		c := rest[i]
+		if !ends[c] {
+			continue
 		}
+		start := r.at
+		r.at += i
+		switch c {
+		case '"':
+			r.at++
+			return rest[:i], true
+		case '\\':
+			return r.escaped(start)
+		}
+		return "", false
 	}
 	return "", false
 }

@@ -2,7 +2,6 @@ package batch
 
 import (
 	"encoding/json"
-	"maps"
 	"slices"
 	"strconv"
 	"unicode/utf8"
@@ -46,20 +45,22 @@ func appendFinding(b []byte, f decide.Finding, severity string) []byte {
 	if f.Case != "" {
 		b = appendString(append(b, `,"case":`...), f.Case)
 	}
-	for _, k := range sorted(f.Numbers) {
+	var room [8]string // for the keys of nearly every finding
+	for _, k := range sorted(room[:0], f.Numbers) {
 		b = strconv.AppendInt(append(appendString(append(b, ','), k), ':'), f.Numbers[k], 10)
 	}
-	for _, k := range sorted(f.Words) {
+	for _, k := range sorted(room[:0], f.Words) {
 		b = appendString(append(appendString(append(b, ','), k), ':'), f.Words[k])
 	}
 	return append(b, '}')
 }
 
-func sorted[V any](m map[string]V) []string {
-	if len(m) == 0 {
-		return nil
+func sorted[V any](keys []string, m map[string]V) []string {
+	for k := range m {
+		keys = append(keys, k)
 	}
-	return slices.Sorted(maps.Keys(m))
+	slices.Sort(keys)
+	return keys
 }
 
 // appendBroken writes a line that could not be judged: {"at":...,"error":...}.

@@ -1,10 +1,6 @@
 package decide
 
-import (
-	"reflect"
-
-	"lineworthy/check/facts"
-)
+import "lineworthy/check/facts"
 
 // ask is one rule to be put to a line.
 type ask struct {
@@ -16,17 +12,16 @@ type ask struct {
 // asks are the rules that may find something on a line.
 func (e *Engine) asks(f *facts.Facts) []ask {
 	var out []ask
-	v := reflect.ValueOf(f).Elem()
 	for i, g := range e.guards {
 		switch {
 		case e.site.has(i):
 		case g == nil:
 			out = append(out, ask{rule: i})
 		case g.alone != nil && len(g.bodies) > 0:
-			if places := g.elements(v); len(places) > 0 {
+			if places := g.elements(f); len(places) > 0 {
 				out = append(out, ask{rule: i, elements: places})
 			}
-		case g.lets(v):
+		case g.lets(f):
 			out = append(out, ask{rule: i})
 		}
 	}

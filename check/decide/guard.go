@@ -3,6 +3,9 @@ package decide
 import (
 	"reflect"
 	"slices"
+	"unsafe"
+
+	"lineworthy/check/facts"
 )
 
 // guard tells beforehand that a rule cannot find anything, from signs that were worked out from its text.
@@ -14,12 +17,13 @@ type guard struct {
 
 // run is a list of facts, one element of which must have all signs.
 type run struct {
-	path  []int // to the list, or to the facts of the line
-	signs []sign
+	offset uintptr // of the list in the facts, or of the facts of the line
+	size   uintptr // of one element; 0 for no list
+	signs  []sign
 }
 
-// sign says whether an element can be what the rule looks for.
-type sign func(reflect.Value) bool
+// sign says whether the element there can be what the rule looks for.
+type sign func(unsafe.Pointer) bool
 
 // alone is what a rule reads that judges every element of one list by itself.
 type alone struct {
@@ -40,45 +44,59 @@ type name struct {
 // mask has one bit for each field of a struct.
 type mask uint64
 
-func (g *guard) lets(v reflect.Value) bool {
+func (g *guard) lets(f *facts.Facts) bool {
 	return len(g.bodies) == 0 || slices.ContainsFunc(g.bodies, func(runs []run) bool {
-		return !slices.ContainsFunc(runs, func(r run) bool { return !r.lets(v) })
+		for i := range runs {
+			if !runs[i].lets(f) {
+				return false
+			}
+		}
+		return true
 	})
 }
 
-func (r *run) lets(v reflect.Value) bool {
-	v = at(v, r.path)
-	if v.Kind() == reflect.Struct {
-		return r.fits(v)
-	}
-	for i := range v.Len() {
-		if r.fits(v.Index(i)) {
+// lets says whether any element has all signs.
+func (r *run) lets(f *facts.Facts) bool {
+	first, n := r.elements(f)
+	for i := range n {
+		if r.fits(unsafe.Add(first, uintptr(i)*r.size)) {
 			return true
 		}
 	}
 	return false
 }
 
-func (r *run) fits(v reflect.Value) bool {
+// elements are how many there are, and where the first is. The facts of the line are one.
+func (r *run) elements(f *facts.Facts) (first unsafe.Pointer, n int) {
+	p := unsafe.Add(unsafe.Pointer(f), r.offset)
+	if r.size == 0 {
+		return p, 1
+	}
+	all := *(*[]struct{})(p) // whatever it is a list of
+	return unsafe.Pointer(unsafe.SliceData(all)), len(all)
+}
+
+func (r *run) fits(p unsafe.Pointer) bool {
 	for _, s := range r.signs {
-		if !s(v) {
+		if !s(p) {
 			return false
 		}
 	}
 	return true
 }
 
-// elements are the places of those that a rule which judges alone may find something on.
-func (g *guard) elements(v reflect.Value) []int {
+// elements are the places of those that a rule which judges alone may find something on. Its own list is the last run of
+// each body; what stands before is a condition on the line.
+func (g *guard) elements(f *facts.Facts) []int {
 	var out []int
-	list := at(v, g.alone.path)
 	for b, runs := range g.bodies {
-		if len(runs) > 1 && !runs[0].fits(at(v, runs[0].path)) {
-			continue // a condition on the line
+		if len(runs) > 1 && !runs[0].lets(f) {
+			continue
 		}
 		own := &runs[len(runs)-1]
-		for i := range list.Len() {
-			if own.fits(list.Index(i)) && (b == 0 || !slices.Contains(out, i)) {
+		first, n := own.elements(f)
+		for i := range n {
+			if own.fits(unsafe.Add(first, uintptr(i)*own.size)) && (b == 0 || !slices.Contains(out, i)) {
 				out = append(out, i)
 			}
 		}

@@ -37,10 +37,10 @@ func newGuard(g rules.Guard) (*guard, error) {
 
 func newRun(l rules.Loop) (run, error) {
 	path, t, err := pathOf(l.Over)
-	r := run{path: path}
 	if err != nil {
-		return r, err
+		return run{}, err
 	}
+	r := runOf(path)
 	for _, x := range l.Signs {
 		s, err := newSign(t, x)
 		if err != nil {
@@ -49,6 +49,19 @@ func newRun(l rules.Loop) (run, error) {
 		r.signs = append(r.signs, s)
 	}
 	return r, nil
+}
+
+// runOf finds where the list lies in the facts, and how long its elements are.
+func runOf(path []int) (r run) {
+	t := reflect.TypeFor[facts.Facts]()
+	for _, i := range path {
+		r.offset += t.Field(i).Offset
+		t = t.Field(i).Type
+	}
+	if t.Kind() == reflect.Slice {
+		r.size = t.Elem().Size()
+	}
+	return r
 }
 
 func newAlone(a rules.Alone) (*alone, error) {

@@ -4,7 +4,7 @@ import (
 	"fmt"
 	"reflect"
 	"slices"
-	"strings"
+	"unsafe"
 
 	"lineworthy/check/facts"
 	"lineworthy/rules"
@@ -14,54 +14,42 @@ func newSign(t reflect.Type, x rules.Sign) (sign, error) {
 	if len(x.Sum) > 0 {
 		return newComparison(t, x)
 	}
-	f, err := fieldOf(t, x.Fact)
+	field, err := fieldOf(t, x.Fact)
 	if err != nil {
 		return nil, err
 	}
-	i, optional := f.Index[0], strings.HasSuffix(f.Tag.Get("json"), ",omitzero")
+	f, err := factOf(field)
+	if err != nil {
+		return nil, err
+	}
 	switch x.Is {
 	case rules.Holds:
-		return func(v reflect.Value) bool { return holds(v.Field(i), optional) }, nil
+		return f.holds, nil
 	case rules.Denied:
-		return func(v reflect.Value) bool { return !holds(v.Field(i), optional) }, nil
+		return func(p unsafe.Pointer) bool { return !f.holds(p) }, nil
 	case rules.False:
-		return func(v reflect.Value) bool { return isKnown(v.Field(i), optional) && !holds(v.Field(i), optional) }, nil
-	case rules.AnyOf:
-		return func(v reflect.Value) bool { return isKnown(v.Field(i), optional) && anyOf(v.Field(i), x.Words) }, nil
-	case rules.NoneOf:
-		return func(v reflect.Value) bool { return !anyOf(v.Field(i), x.Words) }, nil
-	case rules.Filled:
-		return func(v reflect.Value) bool { return v.Field(i).Len() > 0 }, nil
+		return func(p unsafe.Pointer) bool { return f.known(p) && !f.holds(p) }, nil
 	}
-	return nil, fmt.Errorf("guard: nothing can be %q", x.Is)
+	return wordSign(f, field, x)
 }
 
-// isKnown says whether a fact is there at all.
-func isKnown(v reflect.Value, optional bool) bool { return !optional || known(v) }
-
-// holds is what a fact is worth alone in a rule: only false and what is not known fail.
-func holds(v reflect.Value, optional bool) bool {
-	if !isKnown(v, optional) {
-		return false
+// wordSign is a sign that only words or lists have.
+func wordSign(f fact, field reflect.StructField, x rules.Sign) (sign, error) {
+	words := f.form == text || field.Type == reflect.TypeFor[[]string]()
+	switch {
+	case x.Is == rules.AnyOf && words:
+		return func(p unsafe.Pointer) bool { return anyOf(f.words(p), x.Words) }, nil
+	case x.Is == rules.NoneOf && words:
+		return func(p unsafe.Pointer) bool { return !anyOf(f.words(p), x.Words) }, nil
+	case x.Is == rules.Filled && (words || f.form == list):
+		return func(p unsafe.Pointer) bool { return f.len(p) > 0 }, nil
 	}
-	if v.Type() == boolType {
-		v = v.Field(0)
-	}
-	return v.Kind() != reflect.Bool || v.Bool()
+	return nil, fmt.Errorf("guard: %s cannot be %q", x.Fact, x.Is)
 }
 
-func anyOf(v reflect.Value, words []string) bool {
-	if v.Kind() == reflect.String {
-		return slices.Contains(words, v.String())
-	}
-	return slices.ContainsFunc(words, func(w string) bool {
-		for i := range v.Len() {
-			if v.Index(i).String() == w {
-				return true
-			}
-		}
-		return false
-	})
+// anyOf is false for a word that is not known: no rule asks for the empty one.
+func anyOf(known, wanted []string) bool {
+	return slices.ContainsFunc(known, func(w string) bool { return slices.Contains(wanted, w) })
 }
 
 var (
@@ -74,7 +62,7 @@ const far = 1 << 38
 
 // part is one fact of a sum.
 type part struct {
-	index int
+	fact
 	times int64
 }
 
@@ -85,26 +73,30 @@ func newComparison(t reflect.Type, x rules.Sign) (sign, error) {
 	}
 	var parts []part
 	for _, s := range x.Sum {
-		f, err := fieldOf(t, s.Fact)
+		field, err := fieldOf(t, s.Fact)
 		if err != nil {
 			return nil, err
 		}
-		parts = append(parts, part{f.Index[0], s.Times})
+		f, err := factOf(field)
+		if err == nil && f.form != number && f.form != marked {
+			err = fmt.Errorf("guard: %s is no number", s.Fact)
+		}
+		if err != nil {
+			return nil, err
+		}
+		parts = append(parts, part{f, s.Times})
 	}
-	return func(v reflect.Value) bool {
+	return func(p unsafe.Pointer) bool {
 		sum := x.Plus
-		for _, p := range parts {
-			n := v.Field(p.index)
-			if n.Type() == intType {
-				if !n.Field(1).Bool() {
-					return false
-				}
-				n = n.Field(0)
+		for i := range parts {
+			n, known := parts[i].number(p)
+			if !known {
+				return false
 			}
-			if n.Int() > far || n.Int() < -far {
+			if n > far || n < -far {
 				return true
 			}
-			sum += p.times * n.Int()
+			sum += parts[i].times * n
 		}
 		return holds(sum)
 	}, nil

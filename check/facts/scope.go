@@ -103,12 +103,12 @@ type mask uint64
 
 func (m mask) has(field int) bool { return m>>field&1 != 0 }
 
-// absent are the optional facts that a subject does not have.
-func (s *shape) absent(v reflect.Value) mask {
-	var m mask
-	for _, i := range s.optional {
-		if absent(v.Field(i)) {
-			m |= 1 << i
+// absent are the optional facts that a subject does not have. The value lies in facts that can be changed.
+func (s *shape) absent(v reflect.Value) (m mask) {
+	p := v.Addr().UnsafePointer()
+	for i := range s.optional {
+		if s.optional[i].absent(p) {
+			m |= 1 << s.optional[i].field
 		}
 	}
 	return m

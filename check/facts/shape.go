@@ -23,7 +23,7 @@ type shape struct {
 	name     string
 	fields   []field
 	at       map[string]int // key to place in fields
-	optional []int          // fields of the struct that may be absent
+	optional []mark         // of the fields that may be absent
 }
 
 // field is one key of a shape.
@@ -67,7 +67,7 @@ func shapeOf(t reflect.Type, all map[reflect.Type]*shape) *shape {
 		f.index = i
 		s.at[f.key] = len(s.fields)
 		if f.optional {
-			s.optional = append(s.optional, i)
+			s.optional = append(s.optional, markOf(t.Field(i)))
 		}
 		s.fields = append(s.fields, f)
 	}
