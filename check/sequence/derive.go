@@ -18,6 +18,7 @@ func (m *Model) Derive() *Sequence {
 	}
 	for _, r := range gas {
 		s.begin(m, r)
+		s.use(m, r)
 	}
 	for _, r := range liquid {
 		s.begin(m, r)

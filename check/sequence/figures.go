@@ -56,6 +56,9 @@ func (m *Model) levels(r *run, add func(what, says string)) {
 		add("stop level", fmt.Sprintf("%s from %.0f %% to %.0f %%", r.to.id, 100*r.to.filled, 100*(r.to.filled+r.quantityM3/r.to.volumeM3)))
 	}
 	add("stop in any case", fmt.Sprintf("%s at %.0f %% (practice; a lower legal filling comes first), reached after %s", r.to.id, 100*r.to.allowed, litres(max(0, most))))
+	if s := r.source; s != nil && !s.levels {
+		add("source", "not known: vessels."+s.id+s.missing()+" not stated in the sheet: stop before it is empty")
+	}
 	if s := r.source; s != nil && s.levels && r.quantityM3 > 0 {
 		left := s.filled - r.quantityM3/s.volumeM3
 		if left < 0 {

@@ -35,6 +35,9 @@ func amount(s Step, sheet float64) (float64, error) {
 		return sheet, nil
 	}
 	v, err := units.ParseVolume(s.Quantity)
+	if err == nil && v == 0 {
+		err = fmt.Errorf("%s: quantity: %q moves nothing: write how much, or leave it away", s.Do, s.Quantity)
+	}
 	return float64(v), err
 }
 
