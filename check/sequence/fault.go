@@ -46,6 +46,7 @@ const (
 	VentsToxic       = "toxic vented into the open"
 	SetEarly         = "source opened on a set regulator"
 	GasLeft          = "gas left under pressure"
+	GoesOn           = "flow not stopped"
 )
 
 const practice = "practice, no source"
@@ -85,6 +86,7 @@ var remedy = map[string][2]string{
 	VentsToxic:       {"Vent into an absorber or a closed vent.", practice},
 	SetEarly:         {"Back the regulator off, open the source slowly, then set the regulator: the full pressure must not strike an open seat.", practice},
 	GasLeft:          {"Vent the stretch, with the regulator still set, until its gauges read zero; then back the regulator off.", practice},
+	GoesOn:           {"Stop its pump and close its source once its quantity is through, before the next transfer begins.", practice},
 	ConnectedUnbound: {"Bond the receiving vessel first, then the source, then connect.", "49 CFR 177.837(b) (published)"},
 }
 
