@@ -152,7 +152,8 @@ func TestImpact(t *testing.T) {
 	assert.Equal(t, []string{"sheet", "rules"}, c.Differs)
 	gone, err := r.Gone()
 	require.NoError(t, err)
-	assert.Equal(t, []string{"caustic-drum.yaml"}, gone)
+	require.Len(t, gone, 1)
+	assert.Equal(t, "CS-17 caustic-drum.yaml unfit gone true", fmt.Sprint(gone[0].Line, " ", gone[0].Path, " ", gone[0].Was, " ", gone[0].Is, " ", gone[0].Flips))
 }
 
 func TestSameFileTwice(t *testing.T) {
