@@ -103,6 +103,9 @@ func (r *Register) textDue(w io.Writer, most int) error {
 		if d.Tag != "" {
 			part += " (" + d.Tag + ")"
 		}
+		if d.Earlier {
+			part += ", of an earlier sheet"
+		}
 		return t.line("  %s  %-18s  %-23s  %s %s", d.Date, when, d.What, d.Line, part)
 	})
 	if errors.Is(err, errEnough) {
