@@ -75,6 +75,9 @@ func (p *play) parting(r *run, i int, hose string) {
 			p.fault(OpenEnd, hose, d.id+", between "+hose+" and the destination, is still open")
 		}
 	}
+	if held := r.heldBy(i); held != "" {
+		p.fault(SourceLeft, name(r, r.devices[0]), name(r, r.devices[0])+" is still open when "+hose+" is taken off: only "+held+", backed off, holds it, which does not shut")
+	}
 	if r.unflushed(c) {
 		p.fault(NotFlushed, hose, hose+" is taken off with "+p.fluidName(c.wet)+" on its walls; the sheet has it flushed with "+r.flushes[0].Cat.Name)
 	}

@@ -132,3 +132,10 @@ func TestGasLine(t *testing.T) {
 	require.Equal(t, "gas", out.Total[0].Run)
 	require.Contains(t, out.Total[0].Says, "gas not known")
 }
+
+// TestAir: air is no oxygen, and may be opened as it comes.
+func TestAir(t *testing.T) {
+	out, err := model(t, "../../testdata/lines/air-tools/line.yaml").Play([]sequence.Step{{Do: "connect", Item: "H1"}, {Do: "open", Item: "V1"}, {Do: "open", Item: "source"}})
+	require.NoError(t, err)
+	require.NotContains(t, names(out), sequence.QuickOxygen)
+}

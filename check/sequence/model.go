@@ -39,7 +39,7 @@ type run struct {
 	supplyKPa     int64
 	headKPa       int64
 	liquid        bool // carries liquid
-	oxygen        bool
+	oxygen        bool // a gas that burns things better than air does
 	toxic         bool
 	devices       []*device
 	cells         []*cell

@@ -55,12 +55,13 @@ var planted = map[string][]string{
 	"pad/vented_full":          {sequence.VentsLiquid, sequence.VentedLive},
 	"oxygen/quick_regulator":   {sequence.SetEarly, sequence.QuickOxygen},
 	"toxic/into_the_open":      {sequence.VentsToxic},
+	"oxygen/regulator_alone":   {sequence.SourceLeft, sequence.GasLeft},
 	"toxic/full_hose":          {sequence.VentsLiquid},
 	"oxygen/vented_live":       {sequence.VentedLive, sequence.GasLeft},
 }
 
 func TestPlanted(t *testing.T) {
-	require.Len(t, planted, 44)
+	require.Len(t, planted, 45)
 	for name, want := range planted {
 		t.Run(name, func(t *testing.T) {
 			require.ElementsMatch(t, want, names(played(t, name)))

@@ -57,3 +57,16 @@ func (r *run) takenOff(i int) bool {
 	d := r.devices[i]
 	return r.cylinder() && d.kind == "regulator" && d.stated
 }
+
+// heldBy is the regulator that alone keeps an open source from a cell.
+func (r *run) heldBy(i int) (regulator string) {
+	for _, d := range r.devices[:i] {
+		switch {
+		case d.kind == "regulator" && !d.passes():
+			regulator = d.id
+		case !d.open:
+			return ""
+		}
+	}
+	return regulator
+}

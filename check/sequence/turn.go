@@ -42,7 +42,7 @@ func (p *play) opened(s Step, r *run, i int) {
 		return
 	}
 	if r.oxygen && !s.Slowly && r.cells[i].kpa > 0 && !r.flowsFree(i) {
-		p.fault(QuickOxygen, name(r, d), fmt.Sprintf("%s lets oxygen at %d kPa into a stretch that is closed at its end, and the step does not say slowly", name(r, d), r.cells[i].kpa))
+		p.fault(QuickOxygen, name(r, d), fmt.Sprintf("%s lets %s at %d kPa into a stretch that is closed at its end, and the step does not say slowly", name(r, d), p.fluidName(r.product), r.cells[i].kpa))
 	}
 	for _, next := range r.devices[i+1:] {
 		if next.kind == "regulator" && !next.passes() {
