@@ -46,6 +46,10 @@ func (s *Sequence) vent(r *run) {
 
 // ventGas vents the vessel that was padded, its gas line with it, backs the regulator off and closes the rest.
 func (s *Sequence) ventGas(r *run) {
+	if r.to != nil && r.to.own > 0 {
+		s.ventBetween(r)
+		return
+	}
 	if r.to != nil && !r.to.open {
 		s.add(Step{Do: "vent", Item: r.to.id, To: r.leads(), Text: "slowly, " + r.outlet()})
 	}
@@ -54,6 +58,19 @@ func (s *Sequence) ventGas(r *run) {
 	}
 	s.backOff(r)
 	for n := 1; n < r.hands(); n++ {
+		s.close(r, n)
+	}
+}
+
+// ventBetween shuts off a vessel that has pressure by itself and cannot be vented, and then empties what leads to it.
+func (s *Sequence) ventBetween(r *run) {
+	last := r.hands() - 1
+	if last > 0 {
+		s.close(r, last)
+	}
+	s.vent(r)
+	s.backOff(r)
+	for n := 1; n < last; n++ {
 		s.close(r, n)
 	}
 }

@@ -98,3 +98,56 @@ func TestHeadNotStated(t *testing.T) {
 	require.NoError(t, err)
 	require.Contains(t, names(out), sequence.NotConnected)
 }
+
+// vapourReturn is a truck of ammonia whose vapour is taken back from the store.
+const vapourReturn = `line: SQ-VR
+as_of: 2026-11-25
+site: {lowest: 5 °C, highest: 40 °C}
+fluids:
+  product: {fluid: ammonia, temperature: {lowest: 5 °C, normal: 15 °C, highest: 40 °C}}
+vessels:
+  truck: {kind: tanker, volume: 20 m3, filled: 80 %, rated: 20 bar(g), vent: closed}
+  store: {kind: pressure-vessel, volume: 60 m3, filled: 30 %, rated: 20 bar(g), vent: closed}
+runs:
+  liquid:
+    carries: [product]
+    source: {vessel: truck, head: 1 m}
+    to: store
+    flow: 8 m3/h
+    quantity: 10 m3
+    parts:
+      - {id: V1, kind: valve}
+      - {id: P1, kind: pump, shutoff: 3 bar(g)}
+      - {id: H1, kind: hose, size: DN 50, length: 4 m}
+      - {id: V2, kind: valve}
+  back:
+    carries: [product]
+    source: {vessel: store, head: 0 m}
+    to: truck
+    parts:
+      - {id: V3, kind: valve}
+      - {id: H2, kind: hose, size: DN 25, length: 4 m}
+      - {id: V4, kind: valve}
+`
+
+// TestVapourReturn: the vapour goes back while the liquid runs, and a vessel with pressure by itself is shut off, not vented.
+func TestVapourReturn(t *testing.T) {
+	m := model(t, sheetOf(t, vapourReturn))
+	steps, order := m.Derive().Steps, []string{}
+	for _, s := range steps {
+		order = append(order, strings.TrimSpace(s.Do+" "+s.Item))
+	}
+	at := func(step string) int {
+		i := slices.Index(order, step)
+		require.GreaterOrEqual(t, i, 0, step)
+		return i
+	}
+	require.Less(t, at("open V3"), at("transfer"))
+	require.Less(t, at("transfer"), at("close V3"))
+	require.Less(t, at("close V4"), at("vent H2"))
+	require.NotContains(t, order, "vent truck")
+	out, err := m.Play(steps)
+	require.NoError(t, err)
+	require.Empty(t, out.Faults)
+	require.Empty(t, out.Open)
+}
