@@ -11,7 +11,7 @@ import (
 var heads = map[string][]string{
 	"verdicts": {"path", "line", "title", "verdict", "as_of", "stops", "conditions", "missing", "to_confirm", "first_reason", "sheet_sha256"},
 	"faults":   {"path", "fault"},
-	"due":      {"date", "days", "what", "line", "part", "tag", "path"},
+	"due":      {"date", "days", "what", "line", "part", "tag", "path", "earlier_sheet"},
 	"evidence": {"frees_so_far", "frees_alone", "lines", "what", "standing", "source", "clause"},
 	"hoses":    {"kind", "tag", "date", "count", "lines", "text"},
 	"impact":   {"path", "line", "was", "is", "flips", "appeared", "cleared", "differs"},
@@ -41,7 +41,7 @@ func cells(row any) []string {
 	case Fault:
 		return plain(x.Path, x.Text)
 	case DueLine:
-		return append([]string{x.Date, n(x.Days)}, plain(x.What, x.Line, x.Part, x.Tag, x.Path)...)
+		return append([]string{x.Date, n(x.Days)}, plain(x.What, x.Line, x.Part, x.Tag, x.Path, strconv.FormatBool(x.Earlier))...)
 	case Evidence:
 		return plain(n(x.Freed), n(x.Alone), n(x.Lines), x.What, x.Standing, x.Source, x.Clause)
 	case Meeting:

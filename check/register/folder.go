@@ -7,11 +7,13 @@ import (
 	"os"
 	"path/filepath"
 	"strings"
+	"unicode/utf8"
 )
 
 // found is one sheet, or a part of the folder that could not be read.
 type found struct {
-	path  string // from the folder, with slashes
+	path  string // from the folder, with slashes; letters that are no UTF-8 replaced, for no text of a register can hold them
+	file  string // the same as the system has it
 	fault string // why it could not be read; empty for a sheet
 }
 
@@ -30,7 +32,8 @@ func sheets(dir string) iter.Seq[found] {
 	return func(yield func(found) bool) {
 		_ = filepath.WalkDir(dir, func(path string, d fs.DirEntry, err error) error {
 			rel, _ := filepath.Rel(dir, path)
-			f := found{path: filepath.ToSlash(rel)}
+			f := found{file: filepath.ToSlash(rel)}
+			f.path = legible(f.file)
 			switch {
 			case err != nil:
 				f.fault = "the folder could not be read: " + cause(err) + "; sheets in it are not judged"
@@ -48,6 +51,14 @@ func sheets(dir string) iter.Seq[found] {
 			return nil
 		})
 	}
+}
+
+// legible is a path as JSON has it: each byte that is no UTF-8 replaced.
+func legible(path string) string {
+	if utf8.ValidString(path) {
+		return path
+	}
+	return string([]rune(path))
 }
 
 // count is how many sheets the walk finds now.

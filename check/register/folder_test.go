@@ -109,3 +109,36 @@ func written(t testing.TB, r *Register, format string) string {
 	require.NoError(t, r.Write(&b, format, ""))
 	return b.String()
 }
+
+// TestOddFiles: what cannot be read is named as the register names it, and a name that is no UTF-8 is judged all the same.
+func TestOddFiles(t *testing.T) {
+	dir := t.TempDir()
+	put(t, dir, "huge.yaml", strings.Repeat("a", maxBytes+1))
+	put(t, dir, "odd\xff.yaml", shipped(t)[0])
+	require.NoError(t, os.Symlink("nowhere", filepath.Join(dir, "link.yaml")))
+	r, err := Run(t.Context(), options(t, dir))
+	require.NoError(t, err)
+	defer func() { require.NoError(t, r.Close()) }()
+	first := map[string]string{}
+	for x, err := range r.Rows() {
+		require.NoError(t, err)
+		first[x.Path] = x.First
+	}
+	require.Len(t, first, 3)
+	require.Contains(t, first["huge.yaml"], "huge.yaml: is 1")
+	require.True(t, strings.HasPrefix(first["huge.yaml"], "huge.yaml"))
+	require.Equal(t, "link.yaml: is a link, and what it names is not there", first["link.yaml"])
+	require.Contains(t, first["odd\uFFFD.yaml"], "letters")
+	bad, tool := r.Bad()
+	require.Equal(t, "2 0", fmt.Sprint(bad, " ", tool))
+	w, err := r.watched()
+	require.NoError(t, err)
+	var news strings.Builder
+	require.NoError(t, w.look(t.Context(), &news, "text"))
+	require.Empty(t, news.String(), "nothing changed")
+}
+
+// TestChangedWhileRead: a sheet that is there again when it is asked what the matter was is no fault of the tool.
+func TestChangedWhileRead(t *testing.T) {
+	require.EqualError(t, relative(nil, "a.yaml"), "a.yaml: changed while it was read; look again")
+}

@@ -9,7 +9,7 @@ import (
 	"lineworthy/check/sheet"
 )
 
-// hoses are the hoses of a sheet that bear an identity: the tag read on it, else the one the line is approved with.
+// hoses are the hoses of a sheet that bear an identity.
 func hoses(l *sheet.Line, cat *catalog.Catalog) (out []Hose) {
 	ids, products := fluids(l, cat)
 	known := []string{}
@@ -23,8 +23,12 @@ func hoses(l *sheet.Line, cat *catalog.Catalog) (out []Hose) {
 				carried = append(carried, ids[name.V])
 			}
 		}
-		for _, p := range run.V.Parts {
-			if tag := cmp.Or(strings.TrimSpace(p.Tag.V), strings.TrimSpace(p.Assigned.V)); p.Kind.V == "hose" && tag != "" {
+		for i := range run.V.Parts {
+			p := &run.V.Parts[i]
+			if p.Kind.V != "hose" {
+				continue
+			}
+			if tag := identity(p); tag != "" {
 				out = append(out, Hose{tag, p.ID.V, sorted(carried), sorted(known)})
 			}
 		}
@@ -56,11 +60,12 @@ type Meeting struct {
 	Text  string   `json:"text"`
 }
 
-const shownLines = 6 // of one hose; a word like "none" as a tag would fill the page
+const shownLines = 6 // of one hose; a word for no tag that is not known as such would fill the page
 
 // use is one hose on one sheet.
 type use struct {
 	tag, line, path, part, asOf string
+	undated                     bool
 	*contents
 }
 
@@ -69,8 +74,8 @@ type contents struct{ products, known []string }
 
 // fleet follows hoses across lines. It keeps some hundred bytes for each hose, so it gets only sheets that share something.
 type fleet struct {
-	uses   map[string][]use    // by tag in capitals
-	latest map[string]string   // day of the last sheet of each line
+	uses   map[string][]use    // by tag, alike
+	latest map[string]string   // day of the last sheet of each line, alike
 	first  map[string]string   // path by line and day
 	others map[string][]string // all paths, where there are several
 	words  map[string]string
@@ -104,11 +109,12 @@ func (f *fleet) add(e *Entry) {
 		return
 	}
 	line, day := strings.Clone(e.Line), f.one(e.AsOf)
-	f.latest[line] = max(f.latest[line], day)
-	f.place(line+"\x00"+day, e.Path)
+	key := alike(line)
+	f.latest[key] = max(f.latest[key], day)
+	f.place(key+"\x00"+day, e.Path)
 	for _, h := range e.Hoses {
-		tag := strings.ToUpper(h.Tag)
-		f.uses[tag] = append(f.uses[tag], use{tag, line, e.Path, f.one(h.Part), day, f.contents(h)})
+		tag := alike(h.Tag)
+		f.uses[tag] = append(f.uses[tag], use{tag, line, e.Path, f.one(h.Part), day, e.Undated, f.contents(h)})
 	}
 }
 
@@ -157,12 +163,14 @@ func meeting(kind, tag, day string, where []string, text string) Meeting {
 // twoLines looks at the last sheet of each line alone: a hose that a later sheet no longer names has left the line.
 func (f *fleet) twoLines(tag string, uses []use) []Meeting {
 	var lines, days []string
+	several := false
 	for _, u := range uses {
-		if u.asOf == f.latest[u.line] {
+		if u.asOf == f.latest[alike(u.line)] {
 			lines, days = append(lines, u.line), append(days, u.asOf)
+			several = several || alike(u.line) != alike(lines[0])
 		}
 	}
-	if len(slices.Compact(slices.Sorted(slices.Values(lines)))) < 2 {
+	if !several {
 		return nil
 	}
 	text := "one hose in several lines on the same day"
@@ -182,24 +190,24 @@ func twoPlaces(tag string, uses []use) (out []Meeting) {
 	return out
 }
 
-// previous finds a hose that earlier carried a product which the later sheet does not name, not even as previous contents.
+// previous finds a hose that on the day before carried a product which the later sheet does not name, not even as previous
+// contents. The order within a day is not known, so each sheet of the one day is held against each of the other.
 func previous(tag string, uses []use) (out []Meeting) {
-	before := uses[0]
-	for _, u := range uses[1:] {
-		if u.asOf == before.asOf {
-			continue // the order within a day is not known; twoLines has it
+	var before, today []use
+	for _, u := range uses {
+		if len(today) > 0 && u.asOf != today[0].asOf {
+			before, today = today, nil
 		}
-		var strange []string
-		for _, p := range before.products {
-			if !slices.Contains(u.known, p) {
-				strange = append(strange, p)
+		today = append(today, u)
+		for _, b := range before {
+			if strange := without(b.products, u.known); len(strange) > 0 {
+				text := "carried " + strings.Join(strange, ", ") + " in " + b.line + " on " + b.asOf + "; the sheet of " + u.line + " does not name it as previous contents"
+				if u.undated {
+					text += " (it bears no date, and counts as of " + u.asOf + ")"
+				}
+				out = append(out, meeting("previous contents", tag, u.asOf, []string{b.line, u.line}, text))
 			}
 		}
-		if len(strange) > 0 {
-			out = append(out, meeting("previous contents", tag, u.asOf, []string{before.line, u.line},
-				"carried "+strings.Join(strange, ", ")+" in "+before.line+" on "+before.asOf+"; the sheet of "+u.line+" does not name it as previous contents"))
-		}
-		before = u
 	}
 	return out
 }

@@ -11,8 +11,8 @@ import (
 type Change struct {
 	Line     string   `json:"line"`
 	Path     string   `json:"path"`
-	Was      string   `json:"was"` // verdict word, "bad sheet" or "new"
-	Is       string   `json:"is"`
+	Was      string   `json:"was"`      // verdict word, "bad sheet" or "new"
+	Is       string   `json:"is"`       // the same, or "gone"
 	Flips    bool     `json:"flips"`    // the word changed; else only what stands behind it
 	Appeared []string `json:"appeared"` // stops, conditions, missing facts and values to confirm that were not there
 	Cleared  []string `json:"cleared"`
@@ -37,8 +37,8 @@ func (r *Register) Changes() iter.Seq2[Change, error] {
 	}
 }
 
-// Gone are the paths of the earlier state whose sheet is no longer there.
-func (r *Register) Gone() ([]string, error) {
+// Gone are the sheets of the earlier state that are no longer there, by path.
+func (r *Register) Gone() ([]Change, error) {
 	left := maps.Clone(r.earlier.index.last)
 	for x, err := range r.Rows() {
 		if err != nil {
@@ -46,15 +46,16 @@ func (r *Register) Gone() ([]string, error) {
 		}
 		delete(left, r.earlier.index.key(x.Path))
 	}
-	var out []string
+	var out []Change
 	for _, p := range left {
 		e, err := r.earlier.at(p)
 		if err != nil {
 			return nil, err
 		}
-		out = append(out, e.Path)
+		out = append(out, Change{Line: e.Line, Path: e.Path, Was: word(e), Is: "gone", Flips: true, Appeared: []string{}, Cleared: []string{}, Differs: []string{}})
 	}
-	return sorted(out), nil
+	slices.SortFunc(out, func(a, b Change) int { return cmp.Compare(a.Path, b.Path) })
+	return out, nil
 }
 
 func (r *Register) change(e *Entry) (Change, bool) {
@@ -63,7 +64,7 @@ func (r *Register) change(e *Entry) (Change, bool) {
 	if !ok {
 		return c, true
 	}
-	c.Was = word(old)
+	c.Was, c.Line = word(old), cmp.Or(e.Line, old.Line)
 	c.Flips = c.Was != c.Is
 	c.Appeared, c.Cleared = without(stands(e), stands(old)), without(stands(old), stands(e))
 	c.Differs = r.differs(old, e)

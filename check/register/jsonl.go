@@ -117,9 +117,7 @@ func (r *Register) table(name string, visit func(any) error) error {
 	if err != nil {
 		return err
 	}
-	return list(gone, func(path string) error {
-		return visit(Change{Path: path, Was: "there", Is: "gone", Flips: true, Appeared: []string{}, Cleared: []string{}, Differs: []string{}})
-	})
+	return list(gone, func(c Change) error { return visit(c) })
 }
 
 func list[T any](all []T, visit func(T) error) error {

@@ -33,20 +33,43 @@ type judging struct {
 }
 
 // read gives the text of a sheet and its digest, or the faults that keep it from being read.
-func (j *judging) read(rel string) (text []byte, sum string, faults error) {
-	path := filepath.Join(j.dir, filepath.FromSlash(rel))
+func (j *judging) read(f found) (text []byte, sum string, faults error) {
+	path := filepath.Join(j.dir, filepath.FromSlash(f.file))
 	info, err := os.Stat(path)
-	if err == nil && info.Mode().IsRegular() && info.Size() <= maxBytes {
+	switch {
+	case err != nil && isLink(path):
+		return nil, "", sheet.Problems{{File: f.path, Text: "is a link, and what it names is not there"}}
+	case err == nil && !info.Mode().IsRegular():
+		return nil, "", sheet.Problems{{File: f.path, Text: "is no plain file, and was not read"}}
+	case err == nil && info.Size() <= maxBytes:
 		if text, err = os.ReadFile(path); err == nil {
 			d := sha256.Sum256(text)
 			return text, hex.EncodeToString(d[:]), nil
 		}
 	}
-	if err == nil && !info.Mode().IsRegular() {
-		return nil, "", fmt.Errorf("%s: is no plain file, and was not read", rel)
-	}
 	_, err = sheet.Read(path) // says what is the matter
-	return nil, "", err
+	return nil, "", relative(err, f.path)
+}
+
+// relative names the file as the register does. A sheet that can be read after all came or changed meanwhile.
+func relative(err error, path string) error {
+	if err == nil {
+		return sheet.Problems{{File: path, Text: "changed while it was read", Hint: "look again"}}
+	}
+	var all sheet.Problems
+	if !errors.As(err, &all) {
+		return err
+	}
+	all = slices.Clone(all)
+	for i := range all {
+		all[i].File = path
+	}
+	return all
+}
+
+func isLink(path string) bool {
+	info, err := os.Lstat(path)
+	return err == nil && info.Mode()&os.ModeSymlink != 0
 }
 
 // entry judges the text. It never fails: what goes wrong is in the entry.

@@ -32,7 +32,7 @@ func (n *news) gone(e *Entry) {
 		}{e.Path, e.Line})
 		return
 	}
-	n.text.WriteString(pad(cut(name(e), n.wide), n.wide) + "  GONE         " + e.Path + " is no longer there\n")
+	n.text.WriteString(pad(cut(name(e), n.wide), n.wide) + "  GONE         " + printed(e.Path) + " is no longer there\n")
 }
 
 func (n *news) json(table string, row any) {

@@ -131,9 +131,10 @@ const block = 512
 // DueLine is one date with the line it belongs to.
 type DueLine struct {
 	Due
-	Days int    `json:"days"` // from the day of the register; negative when overdue
-	Line string `json:"line"`
-	Path string `json:"path"`
+	Days    int    `json:"days"` // from the day of the register; negative when overdue
+	Line    string `json:"line"`
+	Path    string `json:"path"`
+	Earlier bool   `json:"earlier_sheet"` // a later sheet of the line is in the folder: its dates count
 }
 
 // Due are the dates up to the last day asked for, the most overdue first.
@@ -142,6 +143,11 @@ func (r *Register) Due() iter.Seq2[DueLine, error] {
 		return cmp.Or(cmp.Compare(a.date, b.date), cmp.Compare(a.entry, b.entry), cmp.Compare(a.due, b.due))
 	})
 	return func(yield func(DueLine, error) bool) {
+		earlier, err := r.earlierSheets()
+		if err != nil {
+			yield(DueLine{}, err)
+			return
+		}
 		places := make([]place, 0, block)
 		for dates := range slices.Chunk(r.dates, block) {
 			places = places[:0]
@@ -155,12 +161,37 @@ func (r *Register) Due() iter.Seq2[DueLine, error] {
 					return
 				}
 				d := dates[i]
-				if i++; !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path}, nil) {
+				if i++; !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path, earlier[d.entry]}, nil) {
 					return
 				}
 			}
 		}
 	}
+}
+
+// earlierSheets are the entries with a date in the list of whose line a later sheet is there too: a hose that was tested
+// since would else be overdue for ever.
+func (r *Register) earlierSheets() (map[int32]bool, error) {
+	if len(r.dates) == 0 {
+		return nil, nil
+	}
+	type sheet struct{ line, day string }
+	seen, latest := map[int32]sheet{}, map[string]string{}
+	for _, n := range r.spots.shared() {
+		e, err := r.state.at(r.places[n])
+		if err != nil {
+			return nil, err
+		}
+		s := sheet{alike(e.Line), e.AsOf}
+		seen[n], latest[s.line] = s, max(latest[s.line], s.day)
+	}
+	out := map[int32]bool{}
+	for n, s := range seen {
+		if s.day < latest[s.line] {
+			out[n] = true
+		}
+	}
+	return out, nil
 }
 
 // Evidence are the values to confirm, in the order in which they free lines.

@@ -109,6 +109,28 @@ func TestDueDates(t *testing.T) {
 	assert.Equal(t, want, got)
 }
 
+// TestDueOfAnEarlierSheet: what a later sheet of the line replaces is marked as such, however the number is written.
+func TestDueOfAnEarlierSheet(t *testing.T) {
+	dir := shippedFolder(t, asIs)
+	text, err := os.ReadFile(filepath.Join(dir, "lpg-bobtail.yaml"))
+	require.NoError(t, err)
+	older := strings.NewReplacer("line: LP-22", "line: lp-22", "as_of: 2026-11-25", "as_of: 2026-06-30").Replace(string(text))
+	require.NoError(t, os.WriteFile(filepath.Join(dir, "older.yaml"), []byte(older), 0o644))
+	o, _ := setUp(t, dir)
+	o.DueDays = 5000
+	r, n := open(t, o), map[bool]int{}
+	for d, err := range r.Due() {
+		require.NoError(t, err)
+		require.Equal(t, d.Path == "older.yaml", d.Earlier, d)
+		n[d.Earlier]++
+	}
+	require.NotZero(t, n[true])
+	require.NotZero(t, n[false])
+	var out strings.Builder
+	require.NoError(t, r.Write(&out, "text", "due"))
+	require.Equal(t, n[true], strings.Count(out.String(), ", of an earlier sheet\n"))
+}
+
 func TestDueReachesSoFar(t *testing.T) {
 	o, _ := setUp(t, shippedFolder(t, asIs))
 	for days, want := range map[int]bool{76: false, 77: true, 78: true} { // KD-104 is due on 2027-02-10
@@ -152,7 +174,8 @@ func TestImpact(t *testing.T) {
 	assert.Equal(t, []string{"sheet", "rules"}, c.Differs)
 	gone, err := r.Gone()
 	require.NoError(t, err)
-	assert.Equal(t, []string{"caustic-drum.yaml"}, gone)
+	require.Len(t, gone, 1)
+	assert.Equal(t, "CS-17 caustic-drum.yaml unfit gone true", fmt.Sprint(gone[0].Line, " ", gone[0].Path, " ", gone[0].Was, " ", gone[0].Is, " ", gone[0].Flips))
 }
 
 func TestSameFileTwice(t *testing.T) {

@@ -157,12 +157,13 @@ func (r *Register) work(ctx context.Context, jobs <-chan job) {
 			j.answer <- answer{entry: e}
 			continue
 		}
-		j.answer <- r.one(ctx, k, j.path)
+		j.answer <- r.one(ctx, k, j.found)
 	}
 }
 
-func (r *Register) one(ctx context.Context, k *judging, path string) answer {
-	text, sum, err := k.read(path)
+func (r *Register) one(ctx context.Context, k *judging, f found) answer {
+	path := f.path
+	text, sum, err := k.read(f)
 	if err != nil {
 		e := &Entry{Path: path, Basis: k.basis, AsOf: k.asOf}
 		e = e.failed(err)

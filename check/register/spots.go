@@ -3,7 +3,6 @@ package register
 import (
 	"hash/maphash"
 	"slices"
-	"strings"
 )
 
 // spots remember which sheets name the same hose, or the same line, in eight bytes for each name: the texts stay on the
@@ -20,9 +19,9 @@ func (s *spots) add(e *Entry, entry int32) {
 	if s.marks == nil {
 		s.seed = maphash.MakeSeed()
 	}
-	s.mark("line "+e.Line, entry)
+	s.mark("line "+alike(e.Line), entry)
 	for _, h := range e.Hoses {
-		s.mark("hose "+strings.ToUpper(h.Tag), entry)
+		s.mark("hose "+alike(h.Tag), entry)
 	}
 }
 

@@ -26,7 +26,7 @@ func (w *watch) changed(all []found) (open []found, stamps []stamp) {
 	w.looks++
 	whole := w.looks%wholeEvery == 0
 	for _, f := range all {
-		s := w.stampOf(f.path)
+		s := w.stampOf(f.file)
 		if whole || s == (stamp{}) || s != w.stamps[f.path] {
 			open, stamps = append(open, f), append(stamps, s)
 		}
@@ -34,8 +34,8 @@ func (w *watch) changed(all []found) (open []found, stamps []stamp) {
 	return open, stamps
 }
 
-func (w *watch) stampOf(path string) stamp {
-	info, err := os.Stat(filepath.Join(w.o.Dir, filepath.FromSlash(path)))
+func (w *watch) stampOf(file string) stamp {
+	info, err := os.Stat(filepath.Join(w.o.Dir, filepath.FromSlash(file)))
 	if err != nil || time.Since(info.ModTime()) < settled {
 		return stamp{}
 	}

@@ -8,6 +8,7 @@ import (
 	"slices"
 	"strconv"
 	"strings"
+	"unicode"
 	"unicode/utf8"
 )
 
@@ -102,6 +103,9 @@ func (r *Register) textDue(w io.Writer, most int) error {
 		if d.Tag != "" {
 			part += " (" + d.Tag + ")"
 		}
+		if d.Earlier {
+			part += ", of an earlier sheet"
+		}
 		return t.line("  %s  %-18s  %-23s  %s %s", d.Date, when, d.What, d.Line, part)
 	})
 	if errors.Is(err, errEnough) {
@@ -135,7 +139,11 @@ func (r *Register) textHoses(w io.Writer, most int) error {
 		if m.Count > len(m.Lines) {
 			where += fmt.Sprintf(" and %d more", m.Count-len(m.Lines))
 		}
-		return t.line("  %-17s  %s  %s: %s [%s]", m.Kind, m.Date, m.Tag, m.Text, where)
+		text := m.Text
+		if m.Tag != "" {
+			text = m.Tag + ": " + text
+		}
+		return t.line("  %-17s  %s  %s [%s]", m.Kind, m.Date, text, where)
 	})
 	return t.end(err)
 }
@@ -154,11 +162,7 @@ func (r *Register) textImpact(w io.Writer, most int) error {
 			return nil
 		}
 		flips[c.Was+" to "+c.Is]++
-		label := c.Line
-		if label == "" {
-			label = c.Path
-		}
-		return t.line("  %s: %s to %s%s%s%s", label, c.Was, c.Is, some("; appeared", c.Appeared), some("; cleared", c.Cleared), some("; differs", c.Differs))
+		return t.line("  %s: %s to %s%s%s%s", cmp.Or(c.Line, c.Path), c.Was, c.Is, some("; appeared", c.Appeared), some("; cleared", c.Cleared), some("; differs", c.Differs))
 	})
 	if err := t.end(err); err != nil {
 		return err
@@ -204,8 +208,21 @@ func (t *limited) line(format string, args ...any) error {
 	if t.n++; t.n > t.most {
 		return nil
 	}
-	_, err := fmt.Fprintf(t.w, format+"\n", args...)
+	_, err := fmt.Fprintln(t.w, printed(fmt.Sprintf(format, args...)))
 	return err
+}
+
+// printed keeps a file name from breaking a line, or from telling the terminal something.
+func printed(s string) string {
+	if !strings.ContainsFunc(s, unicode.IsControl) {
+		return s
+	}
+	return strings.Map(func(r rune) rune {
+		if unicode.IsControl(r) {
+			return '?'
+		}
+		return r
+	}, s)
 }
 
 func (t *limited) end(err error) error {
@@ -240,7 +257,7 @@ func pad(s string, wide int) string {
 }
 
 func cut(s string, wide int) string {
-	s = strings.ReplaceAll(s, "\n", " ")
+	s = printed(strings.ReplaceAll(s, "\n", " "))
 	if utf8.RuneCountInString(s) <= wide {
 		return s
 	}

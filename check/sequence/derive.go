@@ -18,11 +18,14 @@ func (m *Model) Derive() *Sequence {
 	}
 	for _, r := range gas {
 		s.begin(m, r)
+		s.use(m, r)
 	}
 	for _, r := range liquid {
 		s.begin(m, r)
 		s.each(r, "pump", "start")
 		s.add(Step{Do: "transfer", Run: r.key, Quantity: quantity(r)})
+		s.each(r, "pump", "stop")
+		s.close(r, 0) // before the next begins, or it goes on
 	}
 	s.shut(gas, liquid)
 	return s
@@ -37,16 +40,31 @@ func quantity(r *run) string {
 	return units.Volume(r.quantityM3).Format("L")
 }
 
-// order puts the gas before the liquid it drives.
+// order puts the gas before the liquid it drives, and what fills a vessel before what empties it.
 func (m *Model) order() (gas, liquid []*run) {
+	var later []*run
 	for _, r := range m.runs {
-		if r.liquid {
-			liquid = append(liquid, r)
-		} else {
+		switch {
+		case !r.liquid:
 			gas = append(gas, r)
+		case m.filled(r):
+			later = append(later, r)
+		default:
+			liquid = append(liquid, r)
 		}
 	}
+	for len(later) > 0 {
+		i := max(0, slices.IndexFunc(later, func(r *run) bool { return !fills(later, r.source) }))
+		liquid, later = append(liquid, later[i]), slices.Delete(later, i, i+1)
+	}
 	return gas, liquid
+}
+
+// filled says whether another run of liquid fills the source.
+func (m *Model) filled(r *run) bool { return r.source != nil && fills(m.runs, r.source) }
+
+func fills(runs []*run, v *vessel) bool {
+	return slices.ContainsFunc(runs, func(r *run) bool { return r.liquid && r.to == v })
 }
 
 func (s *Sequence) bonds(liquid []*run) {

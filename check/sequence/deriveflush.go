@@ -23,6 +23,9 @@ func (s *Sequence) flush(r *run) (closed bool) {
 	}
 	for _, f := range r.flushes {
 		step := Step{Do: "flush", Item: r.hoseOf(hose), Fluid: f.Key, Quantity: r.flushQuantity(hose, to), To: to, Text: r.flushEntry()}
+		if isGas(f) {
+			step.Quantity, step.Text = "", r.gasEntry()
+		}
 		s.add(step)
 		s.add(Step{Do: "drain", Item: step.Item, Text: "let the flush run out the same way"})
 	}
@@ -31,11 +34,22 @@ func (s *Sequence) flush(r *run) (closed bool) {
 
 // flushEntry says where the flush goes in, which a sheet has no place for.
 func (r *run) flushEntry() string {
-	behind := r.sourceName()
+	return "let it in behind " + r.behind() + ", which stays closed; three times what the stretch holds is usual (practice)"
+}
+
+func (r *run) behind() string {
 	if r.devices[0].kind != "source" {
-		behind = r.devices[0].id
+		return r.devices[0].id
 	}
-	return "let it in behind " + behind + ", which stays closed; three times what the stretch holds is usual (practice)"
+	return r.sourceName()
+}
+
+func (r *run) gasEntry() string {
+	text := "let it in slowly behind " + r.behind() + ", which stays closed, for as long as the sheet states, until nothing else comes out"
+	if r.steams() {
+		text += "; keep a vent open while it cools, for steam that condenses draws a vacuum"
+	}
+	return text
 }
 
 // lastHose is the last cell with a hose in it, -1 when there is none.

@@ -3,10 +3,6 @@ package sequence
 import "slices"
 
 func (s *Sequence) shut(gas, liquid []*run) {
-	for _, r := range liquid {
-		s.each(r, "pump", "stop")
-		s.close(r, 0)
-	}
 	for _, r := range gas {
 		s.close(r, 0)
 	}

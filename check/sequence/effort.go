@@ -16,6 +16,8 @@ type Effort struct {
 	GasL      *int64 `json:"gas_l,omitempty"`              // free gas at 1 atm and 15 °C, rounded up
 	Cylinders *int64 `json:"cylinders_permille,omitempty"` // of the run's own cylinder, rounded up
 	Says      string `json:"says"`
+
+	ofGas bool // tells that the gas is not known
 }
 
 // moves writes down the time of a quantity at the planned flow, where to stop, and the gas that takes its place.
@@ -60,7 +62,7 @@ func (p *play) raised(before map[*vessel]int64) {
 		}
 		what := fmt.Sprintf("brings %s from %d to %d kPa", v.id, before[v], v.kpa)
 		if !v.levels {
-			p.effort(Effort{Step: p.at, Run: g.key, Says: "gas not known, which " + what + ": volume and filling of " + v.id + " are not stated"})
+			p.effort(Effort{Step: p.at, Run: g.key, ofGas: true, Says: "gas not known, which " + what + ": volume and filling of " + v.id + " are not stated"})
 			continue
 		}
 		u := facts.PadUse{At: p.absolute(v.kpa), Before: p.absolute(before[v]), Space: units.Volume((1 - v.filled) * v.volumeM3)}

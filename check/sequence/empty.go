@@ -13,6 +13,7 @@ func (p *play) join(s Step) error {
 	}
 	if s.Do == "connect" {
 		p.bonds(r, s.Item)
+		p.joinsLive(r, s.Item)
 	} else {
 		p.parting(r, i, s.Item)
 	}
@@ -45,6 +46,21 @@ func (p *play) bonds(r *run, hose string) {
 	}
 }
 
+// joinsLive finds a hose that is put on when the vessel behind its valve is under a pad already. Later, between two
+// transfers, the pad may stay on.
+func (p *play) joinsLive(r *run, hose string) {
+	v := r.source
+	if v == nil || !r.liquid || !v.padded || v.kpa <= v.own {
+		return
+	}
+	for _, other := range p.runs {
+		if other.source == v && other.moved {
+			return
+		}
+	}
+	p.fault(NotConnected, hose, fmt.Sprintf("%s is connected when %s is under %d kPa of gas already", hose, v.id, v.kpa))
+}
+
 func (p *play) parting(r *run, i int, hose string) {
 	c := r.cells[i]
 	from, to, source, target := r.joined(i)
@@ -59,6 +75,9 @@ func (p *play) parting(r *run, i int, hose string) {
 			p.fault(OpenEnd, hose, d.id+", between "+hose+" and the destination, is still open")
 		}
 	}
+	if held := r.heldBy(i); held != "" {
+		p.fault(SourceLeft, name(r, r.devices[0]), name(r, r.devices[0])+" is still open when "+hose+" is taken off: only "+held+", backed off, holds it, which does not shut")
+	}
 	if r.unflushed(c) {
 		p.fault(NotFlushed, hose, hose+" is taken off with "+p.fluidName(c.wet)+" on its walls; the sheet has it flushed with "+r.flushes[0].Cat.Name)
 	}
@@ -72,7 +91,11 @@ func (p *play) parting(r *run, i int, hose string) {
 
 // empty vents or drains a vessel, or the stretch a part stands in with all that is open to it.
 func (p *play) empty(s Step) error {
+	if s.To != "" && s.To != toClosed && s.To != toOpen {
+		return fmt.Errorf("%s: to: %q: write closed for an absorber or a closed vent, or open", s.Do, s.To)
+	}
 	if v := p.vessels[s.Item]; v != nil && s.Do == "vent" {
+		p.leads(s, p.toxicVessel(v))
 		p.ventVessel(v)
 		return nil
 	}
@@ -83,6 +106,8 @@ func (p *play) empty(s Step) error {
 	from, to, source, target := r.joined(i)
 	if source && r.driven(i) {
 		p.fault(VentedLive, s.Item, s.Item+" is still open to its source")
+	} else if s.Do == "vent" {
+		p.vented(s, r, r.cells[from:to+1])
 	}
 	for _, c := range r.cells[from : to+1] {
 		if c.kpa, c.liquid = 0, c.liquid && s.Do == "vent" && !liquefied(r.r); !c.liquid {
@@ -104,29 +129,4 @@ func (p *play) partNames() (names []string) {
 		}
 	}
 	return names
-}
-
-func (p *play) ventVessel(v *vessel) {
-	if v.open {
-		return
-	}
-	if v.own > 0 {
-		p.fault(VentedLive, v.id, fmt.Sprintf("%s has %d kPa by itself and cannot be vented empty: close a valve between", v.id, v.own))
-	}
-	for _, r := range p.runs {
-		if r.to == v && r.reachesTarget && r.deliveredKPa > 0 {
-			p.fault(VentedLive, v.id, v.id+" is vented while "+r.key+" still pushes into it")
-		}
-	}
-	v.kpa = v.own
-	for _, r := range p.runs { // gas runs that stand open to it empty with it
-		if r.to == v {
-			from, to, source, _ := r.joined(len(r.cells) - 1)
-			for i := from; i <= to && !source; i++ {
-				r.cells[i].kpa = v.own
-			}
-		}
-	}
-	p.settle()
-	p.look()
 }

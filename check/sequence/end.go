@@ -12,6 +12,7 @@ func (p *play) end() {
 			p.fault(SourceLeft, name(r, r.devices[0]), name(r, r.devices[0])+" is still open at the end")
 		}
 		p.leftSet(r)
+		p.leftGas(r)
 		p.leftWet(r)
 		p.shown(r)
 	}

@@ -40,6 +40,13 @@ const (
 	FlushedProduct   = "product flushed into the drain"
 	FlushShort       = "flush too small"
 	FlushReacts      = "flush reacts"
+	DryPump          = "pump without liquid"
+	OpenBack         = "destination opened without its hose"
+	VentsLiquid      = "vented with liquid inside"
+	VentsToxic       = "toxic vented into the open"
+	SetEarly         = "source opened on a set regulator"
+	GasLeft          = "gas left under pressure"
+	GoesOn           = "flow not stopped"
 )
 
 const practice = "practice, no source"
@@ -73,14 +80,19 @@ var remedy = map[string][2]string{
 	FlushedProduct:   {"Drain the product into the destination before the flush goes in.", practice},
 	FlushShort:       {"Use at least the volume of the stretch; three times that is usual.", practice},
 	FlushReacts:      {"Take a flush that reacts with neither; after a reacting one, blow the stretch dry before product comes. Blowing out leaves a film of product. Ask the safety data sheets of both.", "CSB case study, mixed chemicals at a Kansas plant in 2016 (published); 46 CFR part 150, compatibility of cargoes (recalled)"},
+	DryPump:          {"Open the way from the source before the pump starts, and stop the pump before it is closed.", practice},
+	OpenBack:         {"Connect the hose before the valve at the destination opens, and leave it closed once the hose is off.", practice},
+	VentsLiquid:      {"Let the stretch run empty into the destination or a closed drain first: a vent lets liquid out as a jet.", practice},
+	VentsToxic:       {"Vent into an absorber or a closed vent.", practice},
+	SetEarly:         {"Back the regulator off, open the source slowly, then set the regulator: the full pressure must not strike an open seat.", practice},
+	GasLeft:          {"Vent the stretch, with the regulator still set, until its gauges read zero; then back the regulator off.", practice},
+	GoesOn:           {"Stop its pump and close its source once its quantity is through, before the next transfer begins.", practice},
 	ConnectedUnbound: {"Bond the receiving vessel first, then the source, then connect.", "49 CFR 177.837(b) (published)"},
 }
 
 func (p *play) fault(name, item, says string) {
-	for _, f := range p.out.Faults {
-		if f.Name == name && f.Item == item {
-			return // told once, where it begins
-		}
+	if p.told(name, item) {
+		return // told once, where it begins
 	}
 	r := remedy[name]
 	p.out.Faults = append(p.out.Faults, Fault{Step: p.at, Name: name, Item: item, Says: says, Do: r[0], Source: r[1]})

@@ -3,6 +3,7 @@ package sequence
 import (
 	"cmp"
 	"fmt"
+	"slices"
 
 	"lineworthy/check/units"
 )
@@ -14,10 +15,16 @@ type Figure struct {
 	Says string `json:"says"`
 }
 
-// Figures are set pressures, quantity and levels of every run, as they stand before it is played.
+// Figures are set pressures, quantity and levels of every run, in the order in which they are worked through, as they stand
+// before the line is played.
 func (m *Model) Figures() []Figure {
 	out := []Figure{}
-	for _, r := range m.runs {
+	gas, liquid := m.order()
+	level := map[*vessel]float64{}
+	for _, v := range m.vessels {
+		level[v] = v.filled
+	}
+	for _, r := range slices.Concat(gas, liquid) {
 		add := func(what, says string) { out = append(out, Figure{r.key, what, says}) }
 		m.pressuresOf(r, add)
 		if !r.liquid {
@@ -28,7 +35,7 @@ func (m *Model) Figures() []Figure {
 		} else {
 			add("quantity", "not known: runs."+r.key+".quantity is not stated in the sheet")
 		}
-		m.levels(r, add)
+		m.levels(r, level, add)
 	}
 	return out
 }
@@ -46,23 +53,36 @@ func (m *Model) pressuresOf(r *run, add func(what, says string)) {
 
 func litres(m3 float64) string { return units.Volume(m3).Format("L") }
 
-func (m *Model) levels(r *run, add func(what, says string)) {
-	if r.to == nil || !r.to.levels {
+func (m *Model) levels(r *run, level map[*vessel]float64, add func(what, says string)) {
+	if v := r.to; v == nil || !v.levels {
 		add("stop level", "not known: "+unknownLevel(r))
-		return
+	} else {
+		before := level[v]
+		level[v] += r.quantityM3 / v.volumeM3
+		if r.quantityM3 > 0 {
+			add("stop level", fmt.Sprintf("%s from %.0f %% to %.0f %%", v.id, 100*before, 100*level[v]))
+		}
+		most := (v.allowed - before) * v.volumeM3
+		add("stop in any case", fmt.Sprintf("%s at %.0f %% (practice; a lower legal filling comes first), reached after %s", v.id, 100*v.allowed, litres(max(0, most))))
 	}
-	most := (r.to.allowed - r.to.filled) * r.to.volumeM3
-	if r.quantityM3 > 0 {
-		add("stop level", fmt.Sprintf("%s from %.0f %% to %.0f %%", r.to.id, 100*r.to.filled, 100*(r.to.filled+r.quantityM3/r.to.volumeM3)))
-	}
-	add("stop in any case", fmt.Sprintf("%s at %.0f %% (practice; a lower legal filling comes first), reached after %s", r.to.id, 100*r.to.allowed, litres(max(0, most))))
-	if s := r.source; s != nil && s.levels && r.quantityM3 > 0 {
-		left := s.filled - r.quantityM3/s.volumeM3
-		if left < 0 {
+	drawn(r, level, add)
+}
+
+// drawn is what stands in the source.
+func drawn(r *run, level map[*vessel]float64, add func(what, says string)) {
+	s := r.source
+	switch {
+	case s == nil:
+	case !s.levels:
+		add("source", "not known: vessels."+s.id+s.missing()+" not stated in the sheet: stop before it is empty")
+	case r.quantityM3 > 0:
+		before := level[s]
+		if level[s] -= r.quantityM3 / s.volumeM3; level[s] < 0 {
+			level[s] = 0
 			add("source", fmt.Sprintf("%s holds less than the quantity: gas will blow through", s.id))
 			return
 		}
-		add("source", fmt.Sprintf("%s from %.0f %% to %.0f %%", s.id, 100*s.filled, 100*left))
+		add("source", fmt.Sprintf("%s from %.0f %% to %.0f %%", s.id, 100*before, 100*level[s]))
 	}
 }
 

@@ -35,7 +35,11 @@ func (p *play) rinse(s Step) error {
 	if !source {
 		p.rinsed(r, f, r.cells[from:to+1], s.To == toDrain)
 	}
-	p.rinseAmount(r, s, q, from, to)
+	if isGas(f) {
+		p.blown(r, s)
+	} else {
+		p.rinseAmount(r, s, q, from, to)
+	}
 	p.shown(r) // nothing is shut in yet: the way out stands open until the next step
 	return nil
 }
@@ -97,6 +101,15 @@ func (c *cell) wetted(r *run, f *resolve.Fluid) {
 		c.wet, c.blown = "", f.Key
 	default:
 		c.blown = f.Key
+	}
+}
+
+// blown is a flush of gas: no level rises, but a closed destination comes under its pressure. That of steam is in the sheet,
+// and judged with the line.
+func (p *play) blown(r *run, s Step) {
+	p.effort(Effort{Step: p.at, Run: r.key, Says: "time not known: blow until nothing but the gas comes out"})
+	if v := r.to; s.To != toDrain && v != nil && !v.open && !r.steams() && !p.relieves(v) {
+		p.open(fmt.Sprintf("what %s comes to when gas is blown into it in step %d: it is not said to be open; write to: drain, or show in the sheet the vent that is open", v.id, p.at))
 	}
 }
 

@@ -8,6 +8,8 @@ func (p *play) look() {
 		p.spills(r)
 		p.trapped(r)
 		p.dead(r)
+		p.dry(r)
+		p.spillsBack(r)
 		p.stale(r)
 		unsure := r.source != nil && r.source.unsure
 		if !unsure && r.reachesTarget && r.to != nil && !r.to.open && r.to.kpa > r.deliveredKPa && !r.checked() {

@@ -1,6 +1,8 @@
 package sequence
 
 import (
+	"slices"
+
 	"lineworthy/catalog"
 	"lineworthy/check/facts"
 	"lineworthy/check/resolve"
@@ -39,7 +41,7 @@ type run struct {
 	supplyKPa     int64
 	headKPa       int64
 	liquid        bool // carries liquid
-	oxygen        bool
+	oxygen        bool // a gas that burns things better than air does
 	toxic         bool
 	devices       []*device
 	cells         []*cell
@@ -76,6 +78,11 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts) (
 	for _, r := range line.Runs {
 		m.runs = append(m.runs, m.run(r))
 	}
+	for _, g := range m.runs {
+		if m.returns(g) {
+			g.liquid = false
+		}
+	}
 	for _, g := range m.runs { // what a pad drives out of a vessel carries the vapour of the liquid
 		for _, r := range m.runs {
 			g.toxic = g.toxic || r.toxic && r.source != nil && r.source == g.to
@@ -83,6 +90,17 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts) (
 	}
 	m.settle()
 	return m, nil
+}
+
+// returns says whether a run brings the vapour of a liquefied gas back to where another run takes its liquid: both carry
+// the same, and the sheet states a quantity for the liquid alone.
+func (m *Model) returns(g *run) bool {
+	if !g.liquid || g.quantityM3 > 0 || g.source == nil || g.to == nil || !liquefied(g.r) {
+		return false
+	}
+	return slices.ContainsFunc(m.runs, func(r *run) bool {
+		return r.liquid && r.quantityM3 > 0 && r.source == g.to && r.to == g.source
+	})
 }
 
 func liquefied(r *resolve.Run) bool {

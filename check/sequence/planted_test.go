@@ -14,7 +14,7 @@ import (
 // itself names: 29 CFR 1910.111(b)(9)(ix), 49 CFR 174.67(h), 49 CFR 177.837(b), ASTM G88.
 var planted = map[string][]string{
 	"pump/blocked_in":          {sequence.BlockedIn},
-	"pump/pump_against_closed": {sequence.DeadPump},
+	"pump/pump_against_closed": {sequence.DeadPump, sequence.DryPump},
 	"pump/overfill":            {sequence.Overfill, sequence.RunDry},
 	"pump/no_way":              {sequence.NoWay},
 	"flush/not_flushed":        {sequence.NotFlushed},
@@ -35,21 +35,33 @@ var planted = map[string][]string{
 	"pad/set_too_high":         {sequence.SetTooHigh},
 	"pump/reverse_start":       {sequence.ReverseOrder},
 	"pump/reverse_stop":        {sequence.ReverseOrder, sequence.BlockedIn},
-	"pump/not_connected":       {sequence.NotConnected},
+	"pump/not_connected":       {sequence.NotConnected, sequence.OpenBack},
 	"pump/with_liquid":         {sequence.BlockedIn, sequence.WithLiquid},
 	"pump/open_end":            {sequence.OpenEnd},
 	"pad/not_bonded":           {sequence.ConnectedUnbound},
 	"pad/under_pressure":       {sequence.UnderPressure},
 	"pad/backflow":             {sequence.Backflow, sequence.Stalls},
-	"pad/pad_left":             {sequence.PadLeft},
+	"pad/pad_left":             {sequence.PadLeft, sequence.GasLeft},
 	"pad/stalls":               {sequence.Stalls},
 	"return/return_shut":       {sequence.Squeezed, sequence.Backflow},
 	"oxygen/quick_cylinder":    {sequence.QuickOxygen},
-	"oxygen/vented_live":       {sequence.VentedLive},
+	"pump/dry_start":           {sequence.DryPump},
+	"pump/dry_stop":            {sequence.DryPump},
+	"pump/opened_after":        {sequence.OpenBack},
+	"pad/set_early":            {sequence.SetEarly},
+	"pad/gas_left":             {sequence.GasLeft},
+	"pad/connected_late":       {sequence.NotConnected},
+	"pad/blown_through":        {sequence.RunDry},
+	"pad/vented_full":          {sequence.VentsLiquid, sequence.VentedLive},
+	"oxygen/quick_regulator":   {sequence.SetEarly, sequence.QuickOxygen},
+	"toxic/into_the_open":      {sequence.VentsToxic},
+	"oxygen/regulator_alone":   {sequence.SourceLeft, sequence.GasLeft},
+	"toxic/full_hose":          {sequence.VentsLiquid},
+	"oxygen/vented_live":       {sequence.VentedLive, sequence.GasLeft},
 }
 
 func TestPlanted(t *testing.T) {
-	require.Len(t, planted, 33)
+	require.Len(t, planted, 45)
 	for name, want := range planted {
 		t.Run(name, func(t *testing.T) {
 			require.ElementsMatch(t, want, names(played(t, name)))

@@ -48,6 +48,9 @@ func (m *Model) Play(steps []Step) (*Outcome, error) {
 }
 
 func (p *play) step(s Step) error {
+	if err := p.keyed(s); err != nil {
+		return err
+	}
 	switch s.Do {
 	case "check":
 		return nil
@@ -66,7 +69,7 @@ func (p *play) step(s Step) error {
 	case "vent", "drain":
 		return p.empty(s)
 	}
-	return fmt.Errorf("do: %s is no action: use one of %s", s.Do, strings.Join(Actions(), ", "))
+	return nil
 }
 
 // open notes, once, what is not known.

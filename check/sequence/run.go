@@ -29,7 +29,7 @@ func (m *Model) run(r *resolve.Run) *run {
 	for _, f := range r.Fluids {
 		gas := isGas(f)
 		out.toxic = out.toxic || resolve.Yes(f.Cat.Hazards.Toxic)
-		out.oxygen = out.oxygen || gas && resolve.Yes(f.Cat.Hazards.Oxidiser)
+		out.oxygen = out.oxygen || gas && f.Cat.ID != "air" && resolve.Yes(f.Cat.Hazards.Oxidiser)
 		if !gas && resolve.Yes(f.Cat.Hazards.Flammable) && out.to != nil {
 			out.to.flammable = true
 		}

@@ -20,6 +20,9 @@ func (p *play) set(s Step, r *run, d *device) error {
 		if err != nil {
 			return fmt.Errorf("set %s: %w (none backs it off)", s.Item, err)
 		}
+		if v < 0 {
+			return fmt.Errorf("set %s: %q is below zero, which no regulator can be set to (none backs it off)", s.Item, s.Pressure)
+		}
 		d.setKPa = kpa(v)
 		if !d.stated {
 			p.unset(r, d)

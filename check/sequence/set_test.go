@@ -14,11 +14,17 @@ import (
 // without is a sheet of the tests with one text taken out of it.
 func without(t *testing.T, path, text string) string {
 	t.Helper()
+	return changed(t, path, text, "")
+}
+
+// changed is a sheet of the tests with one text put in the place of another.
+func changed(t *testing.T, path, text, by string) string {
+	t.Helper()
 	all, err := os.ReadFile("../../testdata/sequences/" + path)
 	require.NoError(t, err)
 	require.Contains(t, string(all), text)
 	out := filepath.Join(t.TempDir(), "line.yaml")
-	require.NoError(t, os.WriteFile(out, []byte(strings.Replace(string(all), text, "", 1)), 0o644))
+	require.NoError(t, os.WriteFile(out, []byte(strings.Replace(string(all), text, by, 1)), 0o644))
 	return out
 }
 

@@ -44,7 +44,7 @@ func (r *run) spread() {
 
 // reach lets the liquid of the source into a cell that stands open to it. What is left of a flush there mixes with it.
 func (r *run) reach(c *cell, p int64) {
-	if !r.liquid || r.source != nil && r.start() <= 0 && p <= 0 {
+	if !r.liquid || r.source != nil && !r.headless() && r.start() <= 0 && p <= 0 {
 		return
 	}
 	c.mixed = c.mixed || c.liquid && c.holds != r.product && c.holds != ""
@@ -53,6 +53,9 @@ func (r *run) reach(c *cell, p int64) {
 	}
 	c.liquid, c.holds, c.wet, c.blown = true, r.product, r.product, ""
 }
+
+// headless says whether nobody stated how high the liquid stands: then it counts as running out of what is opened.
+func (r *run) headless() bool { return r.source != nil && !r.r.Sheet.Source.Head.Set }
 
 func (r *run) pumped(c *cell) (sum int64) {
 	for _, p := range c.parts {

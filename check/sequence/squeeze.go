@@ -17,7 +17,11 @@ func (p *play) squeeze(r *run, q float64) {
 	drive, after := float64(r.deliveredKPa), (float64(v.kpa)+air)*gas/max(gas-q, 1e-9)-air
 	if after > drive && r.source != nil && !r.source.unsure {
 		room := gas * (1 - (float64(v.kpa)+air)/(drive+air))
-		p.fault(Stalls, r.key, fmt.Sprintf("%s is closed: its gas holds up the %.0f kPa that drive the liquid once %s came in", v.id, drive, litres(max(0, room))))
+		once := "once " + litres(room) + " came in"
+		if room <= 0 {
+			once = "from the start"
+		}
+		p.fault(Stalls, r.key, fmt.Sprintf("%s is closed: its gas holds up the %.0f kPa that drive the liquid %s", v.id, drive, once))
 		after = drive
 	}
 	p.held(v, int64(after+0.5))

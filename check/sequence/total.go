@@ -2,22 +2,29 @@ package sequence
 
 import (
 	"fmt"
+	"slices"
 	"strings"
 )
 
 // total adds the steps up: first the time, then the gas of each run.
 func (p *play) total() {
-	gas := map[string]*Effort{}
+	gas, lacking := map[string]*Effort{}, map[string][]string{}
 	for _, e := range p.out.Efforts {
-		if e.GasL != nil {
+		switch {
+		case e.GasL != nil:
 			gas[e.Run] = plus(gas[e.Run], e)
+		case e.ofGas:
+			lacking[e.Run] = append(lacking[e.Run], fmt.Sprintf("step %d: %s", e.Step, e.Says))
 		}
 	}
 	p.time()
 	for _, r := range p.runs {
-		if e := gas[r.key]; e != nil {
-			e.Says = e.gas()
-			p.out.Total = append(p.out.Total, *e)
+		e, says := Effort{Run: r.key}, lacking[r.key]
+		if known := gas[r.key]; known != nil {
+			e, says = *known, slices.Insert(says, 0, known.gas())
+		}
+		if e.Says = strings.Join(says, "; "); e.Says != "" {
+			p.out.Total = append(p.out.Total, e)
 		}
 	}
 }
@@ -28,7 +35,7 @@ func (p *play) time() {
 		switch {
 		case e.Minutes != nil:
 			minutes, moved = minutes+*e.Minutes, true
-		case e.GasL == nil:
+		case e.GasL == nil && !e.ofGas:
 			lacking = append(lacking, fmt.Sprintf("step %d: %s", e.Step, e.Says))
 		}
 	}

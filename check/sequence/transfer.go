@@ -16,10 +16,21 @@ func (p *play) transfer(s Step) error {
 		return err
 	}
 	p.settle()
+	for _, v := range []*vessel{r.source, r.to} {
+		if v != nil && v.unfelt {
+			p.open("the pressure that stands in " + v.id + " by itself: write " + p.felt(v) + " in the sheet")
+		}
+	}
 	unsure := r.source != nil && r.source.unsure
-	if r.moved = true; !unsure && (!r.reachesTarget || r.start() == 0 && r.deliveredKPa == 0) {
+	driven := r.start() > 0 || r.deliveredKPa > 0
+	switch r.moved = true; {
+	case unsure || r.reachesTarget && driven:
+	case r.reachesTarget && r.headless():
+		p.open("what drives the liquid through " + r.key + ": write runs." + r.key + ".source.head in the sheet, e.g. 1 m")
+	default:
 		p.fault(NoWay, r.key, "nothing can flow through "+r.key+" as the valves, pumps and pressures stand")
 	}
+	p.goesOn(r)
 	p.moves(r, q, r.stopAt(q))
 	p.draw(r, q)
 	p.squeeze(r, q)
@@ -29,12 +40,36 @@ func (p *play) transfer(s Step) error {
 	return nil
 }
 
+// felt is what the sheet lacks for the vapour pressure of a vessel.
+func (p *play) felt(v *vessel) string {
+	for _, r := range p.runs {
+		for _, u := range p.f.Unknowns {
+			if (r.source == v || r.to == v) && u.Fact == "cases.pressure_kpa" && u.Subject == r.key+"/vapour-pressure/" {
+				return u.Ask
+			}
+		}
+	}
+	return "vessels." + v.id + ".pressure"
+}
+
+// goesOn finds another run that liquid still flows through: its level rises with nobody counting.
+func (p *play) goesOn(r *run) {
+	for _, x := range p.runs {
+		if x != r && x.liquid && x.moved && x.reachesTarget && (x.start() > 0 || x.deliveredKPa > 0) {
+			p.fault(GoesOn, x.key, x.key+" still stands open from its source when the transfer through "+r.key+" begins")
+		}
+	}
+}
+
 // amount is the quantity of the step, or the one of the sheet; 0 when neither states it.
 func amount(s Step, sheet float64) (float64, error) {
 	if s.Quantity == "" {
 		return sheet, nil
 	}
 	v, err := units.ParseVolume(s.Quantity)
+	if err == nil && v == 0 {
+		err = fmt.Errorf("%s: quantity: %q moves nothing: write how much, or leave it away", s.Do, s.Quantity)
+	}
 	return float64(v), err
 }
 

@@ -15,8 +15,10 @@ func (p *play) turn(s Step) error {
 	d := r.devices[i]
 	switch s.Do {
 	case "open":
+		calm := r.calm()
 		d.open = true
 		p.settle()
+		p.struck(r, calm)
 		p.opened(s, r, i)
 	case "close":
 		p.closing(r, i)
@@ -39,8 +41,8 @@ func (p *play) opened(s Step, r *run, i int) {
 	if !r.driven(i) {
 		return
 	}
-	if r.oxygen && !s.Slowly && r.cells[i].kpa > 0 && !(r.reachesTarget && r.to != nil && r.to.open) {
-		p.fault(QuickOxygen, name(r, d), fmt.Sprintf("%s lets oxygen at %d kPa into a stretch that is closed at its end, and the step does not say slowly", name(r, d), r.cells[i].kpa))
+	if r.oxygen && !s.Slowly && r.cells[i].kpa > 0 && !r.flowsFree(i) {
+		p.fault(QuickOxygen, name(r, d), fmt.Sprintf("%s lets %s at %d kPa into a stretch that is closed at its end, and the step does not say slowly", name(r, d), p.fluidName(r.product), r.cells[i].kpa))
 	}
 	for _, next := range r.devices[i+1:] {
 		if next.kind == "regulator" && !next.passes() {

@@ -13,7 +13,12 @@ func (p *play) draw(r *run, q float64) {
 		if v.filled -= q / v.volumeM3; v.filled < -1e-9 {
 			p.fault(RunDry, v.id, fmt.Sprintf("%s holds %s less than is taken out of it: gas blows through, or the pump runs dry", v.id, litres(-v.filled*v.volumeM3)))
 			v.filled = 0
+		} else if v.filled < 1e-9 && p.pushed(v) {
+			p.fault(RunDry, v.id, v.id+" is emptied to the last: its outlet is bare, and what pushes blows through into the destination")
 		}
+	}
+	if !v.levels && p.pushed(v) {
+		p.open("what " + v.id + " holds: write vessels." + v.id + v.missing() + " in the sheet; once it is empty, what pushes blows through into the destination")
 	}
 	switch {
 	case v.open || v.boils || v.unsure || p.fed(v):
@@ -27,6 +32,9 @@ func (p *play) draw(r *run, q float64) {
 		p.expand(r, v, gas, q)
 	}
 }
+
+// pushed says whether a gas or vapour stands above the liquid that would follow it through the line.
+func (p *play) pushed(v *vessel) bool { return !v.open && (v.kpa > 0 || v.unsure || p.fed(v)) }
 
 // fed says whether gas follows from a run that stands open to the vessel.
 func (p *play) fed(v *vessel) bool {

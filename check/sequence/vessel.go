@@ -20,6 +20,7 @@ type vessel struct {
 	bonded    bool
 	unsure    bool // gas comes at a pressure that nobody stated
 	unvented  bool // the sheet does not say whether its vent is open
+	unfelt    bool // a liquefied gas whose pressure does not follow from the sheet
 	boils     bool // a liquefied gas, which keeps up its own pressure
 }
 
@@ -54,8 +55,12 @@ func (m *Model) vessel(v *resolve.Vessel) *vessel {
 	if s.Pressure.Set && !m.padded(v) { // else it is the pad's, which can be vented
 		out.own = kpa(s.Pressure.V.Gauge(m.line.Ambient))
 	}
-	out.own = max(out.own, m.vapour(v))
+	most, known := m.vapour(v)
+	out.own = max(out.own, most)
 	out.kpa = out.own
+	if out.boils && !known && !s.Pressure.Set {
+		out.unsure, out.unfelt = true, true
+	}
 	return out
 }
 
@@ -69,19 +74,19 @@ func (m *Model) padded(v *resolve.Vessel) bool {
 	return false
 }
 
-// vapour is what a liquefied gas brings to a closed vessel, in kPa gauge.
-func (m *Model) vapour(v *resolve.Vessel) (most int64) {
+// vapour is what a liquefied gas brings to a closed vessel, in kPa gauge, and whether that is known.
+func (m *Model) vapour(v *resolve.Vessel) (most int64, known bool) {
 	for _, r := range m.line.Runs {
 		if r.Source != v && r.Target != v || !liquefied(r) {
 			continue
 		}
 		for _, c := range m.f.Cases {
 			if c.Run == r.Key && c.Case == "vapour-pressure" {
-				most = max(most, c.KPa.V)
+				most, known = max(most, c.KPa.V), known || c.KPa.Known
 			}
 		}
 	}
-	return most
+	return most, known
 }
 
 // missing is the key, or the keys, that the sheet lacks for the level.

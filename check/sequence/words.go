@@ -26,6 +26,10 @@ func (m *Model) Says(s Step) string {
 		}
 	case "flush":
 		text += m.flushing(s)
+	case "vent":
+		if s.To != "" && s.Text == "" {
+			text += map[string]string{toClosed: " into an absorber or a closed vent", toOpen: " into the open"}[s.To]
+		}
 	case "transfer":
 		text = "Transfer " + strings.TrimSpace(s.Quantity+" through "+m.through(s))
 	}

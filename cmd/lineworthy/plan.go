@@ -29,14 +29,15 @@ func newPlan(s streams) *cobra.Command {
 gas, the flush and the shutdown, and play it step by step. With --check a sequence that a person wrote is played instead.
 
 The play finds liquid blocked in without relief, disconnecting under pressure, with liquid inside or without the flush,
-backflow, oxygen opened quickly into a dead end, overfilling, a vacuum drawn in a closed vessel, a pad or a regulator left
-on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
+backflow, oxygen opened quickly into a dead end, overfilling, gas blown through, a vacuum drawn in a closed vessel, a pump
+without liquid, a valve open to a hose that is off, a toxic vent, a pad or a regulator left on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
 joined to which and what pressure can stand there; times follow from the planned flow alone.
 
 A step is written {do: open, item: V1}. do is one of check, bond, connect, open, close, set, start, stop, transfer, drain,
 flush, vent, disconnect; further keys are run, pressure, quantity, fluid, to, slowly and text. A vessel's own valve that the
 sheet does not show is the item source. set without a pressure is that of the sheet, and none backs off. flush goes into
-the destination, or with to: drain into a drain before it.
+the destination, or with to: drain into a drain before it. vent says where it leads: to: closed is an absorber or a closed
+vent, to: open the air.
 
 A sequence says nothing about whether the line is fit: see lineworthy check.
 
@@ -143,6 +144,9 @@ func wanted(f planFlags, line *sheet.Line, m *sequence.Model) (*sequence.Sequenc
 	seq, err := sequence.Read(text)
 	if err != nil {
 		return nil, fmt.Errorf("%s: %w", f.check, err)
+	}
+	if seq.Line == "" {
+		return nil, errors.New(f.check + ": the sequence does not say which line it is for: write line: " + line.ID.V)
 	}
 	if seq.Line != line.ID.V {
 		return nil, errors.New(f.check + ": the sequence is for line " + seq.Line + ", and the sheet is of line " + line.ID.V)

@@ -89,7 +89,7 @@ func planSteps(r *report.Paper, p *planned) {
 }
 
 func totalOf(e sequence.Effort) string {
-	if e.GasL != nil {
+	if e.Run != "" {
 		return "gas in all"
 	}
 	return "time in all"

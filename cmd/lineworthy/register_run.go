@@ -19,6 +19,9 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 	if err := register.Check(f.format, f.table); err != nil {
 		return usage(err)
 	}
+	if f.days > farDays {
+		return usage(fmt.Errorf("--due %d: want at most %d days, a hundred years", f.days, farDays))
+	}
 	if f.days < 0 {
 		return usage(fmt.Errorf("--due %d: want 0 or more days; what is overdue is always listed", f.days))
 	}
@@ -59,6 +62,9 @@ func runRegister(ctx context.Context, s streams, f registerFlags, dir string) (e
 	}
 	return registerEnded(r)
 }
+
+// farDays is how far the due list looks; a date past all calendars would overflow.
+const farDays = 36500
 
 // Memory of a register: the collector runs rarely, but well before memory that nobody needs piles up.
 const (
