@@ -11,7 +11,7 @@ import (
 )
 
 // entries are the readings of a list of the record by id, each of which must be one of the names.
-func entries(nodes []yaml.Node, names []string, keys ...string) (map[string]map[string]Reading, []error) {
+func entries(nodes []*yaml.Node, names []string, keys ...string) (map[string]map[string]Reading, []error) {
 	out, bad := map[string]map[string]Reading{}, []error(nil)
 	for _, n := range nodes {
 		id, line, rs, err := pairs(n)
@@ -35,7 +35,7 @@ func entries(nodes []yaml.Node, names []string, keys ...string) (map[string]map[
 	return out, bad
 }
 
-func (f *Filled) holds(nodes []yaml.Node) []error {
+func (f *Filled) holds(nodes []*yaml.Node) []error {
 	var names []string
 	for _, h := range f.list.Holds {
 		names = append(names, h.ID)
@@ -58,7 +58,7 @@ func (f *Filled) holds(nodes []yaml.Node) []error {
 	return bad
 }
 
-func (f *Filled) tests(nodes []yaml.Node) []error {
+func (f *Filled) tests(nodes []*yaml.Node) []error {
 	var names []string
 	for _, t := range f.list.Tests {
 		names = append(names, t.Run)

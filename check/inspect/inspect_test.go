@@ -169,6 +169,13 @@ func TestBadRecord(t *testing.T) {
 		"unknown word":  {`condition: "sound, cover-pricked"`, "condition: bent", "use sound, kinked"},
 		"no unit":       {`resistance: "3 ohm"`, `resistance: "3"`, "resistance of H1"},
 		"unknown entry": {"holds:", "hold_points:", "hold_points"},
+		"no digest":     {"sheet_sha256: \"", "# \"", "sheet_sha256 is missing"},
+		"second record": {"holds:", "---\nholds:", "a file holds one record"},
+		"no id":         {`id: "H1"`, `identity: "H1"`, "without its id"},
+		"given twice":   {"day: ", "day: 2026-11-24\nday: ", "day is given twice"},
+		"no list":       {"items:", "items: none\nx:", "items: write it as a list"},
+		"hidden":        {`tag: "AN-05-H1"`, `tag: "AN-05-H1\e[2J"`, "tag: it holds characters that cannot be printed"},
+		"other text":    {`tag: "AN-05-H1"`, "tag: \"Bl\xe4schen\"", "save it as UTF-8"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			l, _ := listOf(t, e, ammonia)

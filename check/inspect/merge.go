@@ -12,7 +12,7 @@ import (
 )
 
 // items puts every reading where it belongs and notes each that is missing.
-func (f *Filled) items(nodes []yaml.Node) (bad []error) {
+func (f *Filled) items(nodes []*yaml.Node) (bad []error) {
 	given := map[string][]Reading{}
 	for _, n := range nodes {
 		id, line, rs, err := pairs(n)
