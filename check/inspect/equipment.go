@@ -9,31 +9,6 @@ import (
 	"lineworthy/check/units"
 )
 
-// testFluid is what the leak test is made with (practice, no source). Never air or oxygen where something can burn.
-func testFluid(r *resolve.Run) string {
-	liquid := false
-	for _, f := range r.Fluids {
-		switch {
-		case f.Props.ID == "oxygen":
-			return "nitrogen, dry and free of oil"
-		case f.Cat.Form != "liquid":
-			return "nitrogen or another dry inert gas; never air or oxygen"
-		case resolve.Yes(f.Cat.Hazards.Flammable) || resolve.Yes(f.Cat.Hazards.Toxic):
-			return "nitrogen or another dry inert gas; never air or oxygen"
-		}
-		liquid = true
-	}
-	for _, f := range r.Fluids {
-		if f.Role == "flush" {
-			return f.Cat.Name + ", the flush liquid of the sheet, with all gas let out; or nitrogen"
-		}
-	}
-	if liquid {
-		return "a liquid that the product bears, by its safety data sheet, with all gas let out; or nitrogen"
-	}
-	return "nitrogen"
-}
-
 // hazard is one kind of harm with what keeps it off. A hazard that the catalog does not know counts as there.
 type hazard struct {
 	word string

@@ -117,7 +117,7 @@ func TestReadings(t *testing.T) {
 		"valve stuck":           {"V1/damage", "handle does not move", report.Unfit, "damage found"},
 		"it leaks":              {"leak liquid/leaks", "yes", report.Unfit, "it leaks"},
 		"tested with air":       {"leak liquid/fluid", "compressed air", report.Unfit, "carries what can burn"},
-		"tested too high":       {"leak liquid/pressure", "20.2 bar(g)", report.Unfit, "above the lowest rating"},
+		"tested too high":       {"leak liquid/pressure", "20.2 bar(g)", report.Unfit, "above the 292 psig that the line may see"},
 		"tested too low":        {"leak liquid/pressure", "5 bar(g)", report.Unproven, ""},
 		"hold point not passed": {"hold stop/passed", "no", report.Unfit, "was not passed"},
 		"clean":                 {"", "", report.Conditional, ""},

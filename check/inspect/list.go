@@ -26,6 +26,7 @@ type List struct {
 	Holds                   []Hold
 	Equipment               []Advice
 	line                    *sheet.Line
+	cat                     *catalog.Catalog
 }
 
 // Hold is a point beyond which nobody goes until it is passed.
@@ -41,7 +42,7 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 		return nil, err
 	}
 	l := &List{
-		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s,
+		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s, cat: cat,
 		Items: walk(line, f, cat), Equipment: equipment(line),
 	}
 	for _, r := range line.Runs {
