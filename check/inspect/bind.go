@@ -1,6 +1,8 @@
 package inspect
 
 import (
+	"strings"
+
 	"lineworthy/catalog"
 	"lineworthy/check/facts"
 	"lineworthy/check/resolve"
@@ -36,31 +38,31 @@ func walk(l *resolve.Line, f *facts.Facts, cat *catalog.Catalog) (out []*Item) {
 		needs[j.ID] = j
 	}
 	for _, r := range l.Runs {
-		add(vesselItem(r, r.Source, nil))
+		add(vesselItem(r, r.Source, r.SourceEnd, f.Line.Flammable, cat))
 		n := 0
 		for _, p := range r.Parts {
 			if p.Sheet.Kind.V != "weight" {
 				add(jointItem(r.Joints[n], needs, cat))
 				n++
 			}
-			add(partItem(p))
+			add(partItem(p, f.Line.Flammable))
 		}
 		add(jointItem(r.Joints[n], needs, cat))
-		add(vesselItem(r, r.Target, r.TargetEnd))
+		add(vesselItem(r, r.Target, r.TargetEnd, f.Line.Flammable, cat))
 	}
 	return out
 }
 
-func partItem(p *resolve.Part) *Item {
+func partItem(p *resolve.Part, fuel bool) *Item {
 	i := &Item{ID: p.ID, Kind: p.Sheet.Kind.V, Name: p.Sheet.Name.V, Run: p.Run.Key, part: p.Sheet}
 	oxygen := carries(p.Run, "oxygen")
 	for _, f := range p.Run.Fluids {
 		i.fuel = i.fuel || resolve.Yes(f.Cat.Hazards.Flammable)
 	}
 	if i.Kind == "hose" {
-		i.Fields, i.Reject = hoseFields(p.Sheet, oxygen), hoseRejects(p)
+		i.Fields, i.Reject = hoseFields(p.Sheet, oxygen, fuel), hoseRejects(p)
 	} else {
-		i.Fields, i.Reject = partFields(p.Sheet, oxygen), partRejects(p.Sheet)
+		i.Fields, i.Reject = partFields(p.Sheet, oxygen, fuel), partRejects(p.Sheet)
 	}
 	return i
 }
@@ -74,7 +76,7 @@ func carries(r *resolve.Run, id string) bool {
 	return false
 }
 
-func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End) *Item {
+func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool, cat *catalog.Catalog) *Item {
 	if v == nil {
 		return nil
 	}
@@ -85,10 +87,35 @@ func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End) *Item {
 		i.Fields = append(i.Fields, leaf("filled", Read, "level now, as a percentage", &v.Sheet.Filled, units.ParseFraction))
 	}
 	if v.Sheet.Bonded.Set {
-		i.Fields = append(i.Fields, leaf("bonded", Look, "earth connection in place and tight: yes or no", &v.Sheet.Bonded, yes))
+		i.Fields = append(i.Fields, off(leaf("bonded", Look, "earth connection in place and tight: yes or no", &v.Sheet.Bonded, yes), fuel))
 	}
 	if point != nil && point.Sheet != nil && point.Sheet.Marked.Set {
-		i.Fields = append(i.Fields, leaf("marked", Read, "label at the point "+point.Name+", word for word", &point.Sheet.Marked, oneOf(nil)))
+		i.Fields = append(i.Fields, labelled(leaf("marked", Read, "label at the point "+point.Name+", word for word, or none", &point.Sheet.Marked, oneOf(nil)), cat))
 	}
 	return i
+}
+
+// labelled rejects a point whose label is not that of the sheet, by no other name of the same fluid. That there is none is
+// for the rules to judge.
+func labelled(f Field, cat *catalog.Catalog) Field {
+	word := f.same
+	f.same = func(text string) bool { return word(text) || sameFluid(text, f.Expect, cat) }
+	f = exactly(f, "it is another point, or another fluid", "Connect nothing. Find out what is in it; where the label is right, put the sheet right and have it judged anew.")
+	unlike := f.unlike
+	f.unlike = func(text string) string {
+		if strings.EqualFold(text, "none") {
+			return ""
+		}
+		return unlike(text)
+	}
+	return f
+}
+
+func sameFluid(a, b string, cat *catalog.Catalog) bool {
+	x, err := cat.Fluid(a)
+	if err != nil {
+		return false
+	}
+	y, err := cat.Fluid(b)
+	return err == nil && x.ID == y.ID
 }

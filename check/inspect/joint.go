@@ -18,7 +18,8 @@ func jointItem(j *resolve.Joint, needs map[string]facts.Joint, cat *catalog.Cata
 	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "both faces and threads clean and whole, nothing forced; write none, or what is wrong"}}
 	sealed := !known.NeedsSeal.Known || known.NeedsSeal.V || len(j.Seals) > 0
 	if sealed && (j.A.Sheet != nil || j.B.Sheet != nil) {
-		i.Fields = append(i.Fields, Field{Key: "seal", Verb: Look, Label: "seal in place, whole and clean" + sealMaterial(j) + ": write its kind, or none", Expect: kinds(j), put: sealPut(j, cat)})
+		f := Field{Key: "seal", Verb: Look, Label: "seal in place, whole and clean" + sealMaterial(j) + ": write its kind, or none; where it is marked with another material, write that too, as in o-ring of FKM", Expect: kinds(j), put: sealPut(j, cat)}
+		i.Fields = append(i.Fields, otherSeal(f, j, cat))
 	}
 	if e := lockEnd(j); known.NeedsLock && e != nil {
 		i.Fields = append(i.Fields, leaf("locked", Look, "once it is made: levers pinned or ring turned home: yes or no", &e.Locked, yes))

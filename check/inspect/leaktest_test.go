@@ -21,7 +21,7 @@ func edited(t *testing.T, name string, pairs ...string) string {
 	text, err := os.ReadFile(shipped(name))
 	require.NoError(t, err)
 	for n := 0; n < len(pairs); n += 2 {
-		require.Contains(t, string(text), pairs[n])
+		require.True(t, strings.Contains(string(text), pairs[n]), pairs[n])
 	}
 	path := filepath.Join(t.TempDir(), "line.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(strings.NewReplacer(pairs...).Replace(string(text))), 0o600))

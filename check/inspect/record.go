@@ -17,6 +17,7 @@ type Reading struct {
 	Text   string `json:"reading"`
 	Expect string `json:"sheet,omitempty"` // what the sheet says
 	line   int
+	same   bool // as the sheet says
 }
 
 // Filled is a record that was read into the sheet.

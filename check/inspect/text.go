@@ -112,7 +112,7 @@ func finding(r *report.Paper, f report.Finding) {
 
 func (x *Result) rest(r *report.Paper) {
 	if len(x.Open) > 0 {
-		r.Section("Not read or not done", "what is not known is never counted as good.")
+		r.Section("Not read, not done or not shown", "what is not known is never counted as good.")
 		r.Bullets(x.Open)
 	}
 	if len(x.Unjudged) > 0 {
