@@ -33,12 +33,21 @@ func walk(l *resolve.Line, f *facts.Facts, cat *catalog.Catalog) (out []*Item) {
 			out = append(out, i)
 		}
 	}
+	vessel := func(r *resolve.Run, v *resolve.Vessel, point *resolve.End) {
+		if v != nil && seen[v.Key] && point != nil && point.Sheet != nil { // another opening of one that is on the list
+			add(pointItem(r.Key, v, point, cat))
+		}
+		add(vesselItem(r, v, point, f.Line.Flammable, cat))
+	}
 	needs := map[string]facts.Joint{}
 	for _, j := range f.Joints {
 		needs[j.ID] = j
 	}
 	for _, r := range l.Runs {
-		add(vesselItem(r, r.Source, r.SourceEnd, f.Line.Flammable, cat))
+		if r.Source == nil {
+			add(supplyItem(r, cat))
+		}
+		vessel(r, r.Source, r.SourceEnd)
 		n := 0
 		for _, p := range r.Parts {
 			if p.Sheet.Kind.V != "weight" {
@@ -48,14 +57,17 @@ func walk(l *resolve.Line, f *facts.Facts, cat *catalog.Catalog) (out []*Item) {
 			add(partItem(p, f.Line.Flammable))
 		}
 		add(jointItem(r.Joints[n], needs, cat))
-		add(vesselItem(r, r.Target, r.TargetEnd, f.Line.Flammable, cat))
+		vessel(r, r.Target, r.TargetEnd)
+	}
+	for _, i := range unused(l, cat) {
+		add(i)
 	}
 	return out
 }
 
 func partItem(p *resolve.Part, fuel bool) *Item {
 	i := &Item{ID: p.ID, Kind: p.Sheet.Kind.V, Name: p.Sheet.Name.V, Run: p.Run.Key, part: p.Sheet}
-	oxygen := carries(p.Run, "oxygen")
+	oxygen := p.Sheet.OxyClean.Set || carries(p.Run, "oxygen") || carries(p.Run, "liquid-oxygen") || carries(p.Run, "nitrous-oxide")
 	for _, f := range p.Run.Fluids {
 		i.fuel = i.fuel || resolve.Yes(f.Cat.Hazards.Flammable)
 	}
@@ -81,8 +93,15 @@ func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool
 		return nil
 	}
 	i := &Item{ID: v.Key, Kind: "vessel", Run: r.Key, Name: v.Sheet.Kind.V, Reject: vesselRejects}
-	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "shell, supports, nozzles, vent free; write none, or what is wrong"}}
+	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "shell, supports, nozzles; write none, or what is wrong"}}
 	i.Fields = append(i.Fields, stated(v.Sheet.Rated, "rated", "pressure on its plate", &v.Sheet.Rated)...)
+	i.Fields = append(i.Fields, stated(v.Sheet.Discharge, "discharge_limit", "highest discharge pressure on its plate", &v.Sheet.Discharge)...)
+	if v.Sheet.Relief != nil {
+		i.Fields = append(i.Fields, exactly(leaf("relief_set", Read, "set pressure of its relief device, on plate or seal", &v.Sheet.Relief.Set, units.ParsePressure), "it is not the device judged", otherDevice))
+	}
+	if v.Sheet.Vent.Set {
+		i.Fields = append(i.Fields, exactly(leaf("vent", Look, "its vent now, followed to its end: open or closed", &v.Sheet.Vent, oneOf([]string{"open", "closed"})), "the vessel bears another pressure that way", "Bring the vent into the state of the sheet, or put the sheet right and have it judged anew."))
+	}
 	if v.Sheet.Filled.Set {
 		i.Fields = append(i.Fields, leaf("filled", Read, "level now, as a percentage", &v.Sheet.Filled, units.ParseFraction))
 	}
@@ -90,7 +109,7 @@ func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool
 		i.Fields = append(i.Fields, off(leaf("bonded", Look, "earth connection in place and tight: yes or no", &v.Sheet.Bonded, yes), fuel))
 	}
 	if point != nil && point.Sheet != nil && point.Sheet.Marked.Set {
-		i.Fields = append(i.Fields, labelled(leaf("marked", Read, "label at the point "+point.Name+", word for word, or none", &point.Sheet.Marked, oneOf(nil)), cat))
+		i.Fields = append(i.Fields, markField(point, cat))
 	}
 	return i
 }

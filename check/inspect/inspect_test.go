@@ -60,7 +60,7 @@ func fill(l *inspect.List, changed map[string]string) string {
 			switch {
 			case f.Key == "damage":
 				text = "none"
-			case f.Key == "at_rest":
+			case f.Key == "at_rest", f.Key == "shut", f.Key == "restraint":
 				text = "yes"
 			}
 			put(i.ID, f.Key, text)

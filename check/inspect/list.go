@@ -66,6 +66,18 @@ func setAside(l *resolve.Line) (out []string) {
 	return slices.Compact(out)
 }
 
+// regulators are those with a set pressure, which no plate shows.
+func regulators(l *resolve.Line) (out []string) {
+	for _, r := range l.Runs {
+		for _, p := range r.Parts {
+			if p.Sheet.Kind.V == "regulator" && p.Sheet.Set.Set {
+				out = append(out, p.ID+" set to "+p.Sheet.Set.Text)
+			}
+		}
+	}
+	return out
+}
+
 func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	out := []Hold{
 		{"data-sheets", "The safety data sheets of every fluid are at hand and were read; protective equipment is worn."},
@@ -73,6 +85,9 @@ func holds(l *resolve.Line, f *facts.Facts) []Hold {
 	}
 	if f.Line.Flammable {
 		out = append(out, Hold{"bonding", "Bonding is connected and measured: at most 10 ohm over metal all the way (practice, no source)."})
+	}
+	if set := regulators(l); len(set) > 0 {
+		out = append(out, Hold{"regulators", "With the flow shut each regulator holds its pressure and does not creep: " + strings.Join(set, ", ") + "."})
 	}
 	if len(l.Nearby) > 0 {
 		out = append(out, Hold{"right-point", "A second person read the label at the receiving point aloud, and it is the one of this sheet."})

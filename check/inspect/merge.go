@@ -1,6 +1,7 @@
 package inspect
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -100,7 +101,7 @@ func (f *Filled) read(i *Item, x Field, r Reading) error {
 	case x.put == nil:
 		ok, err := yes(r.Text)
 		if err == nil && !ok {
-			f.reject(i.ID, x.Label+" was answered with no", "Replace it.", practice)
+			f.reject(i.ID, x.Label+": answered with no", cmp.Or(x.mend, "Replace it."), practice)
 		}
 		return err
 	}

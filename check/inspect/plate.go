@@ -56,14 +56,17 @@ func latest(d units.Date) int {
 
 // exactly rejects what is not as the sheet says, by why.
 func exactly(f Field, why, mend string) Field {
-	f.mend = mend
-	f.unlike = func(text string) string {
+	f.mend, f.unlike = mend, mustBe(f, why)
+	return f
+}
+
+func mustBe(f Field, why string) func(string) string {
+	return func(text string) string {
 		if f.Expect == "" || f.same(text) {
 			return ""
 		}
 		return f.Key + " reads " + text + ", and the sheet says " + f.Expect + ": " + why
 	}
-	return f
 }
 
 // off rejects a bond that the sheet has and the line has not, where something can burn.

@@ -2,6 +2,7 @@ package inspect
 
 import (
 	"fmt"
+	"strings"
 
 	"lineworthy/check/report"
 )
@@ -43,16 +44,22 @@ func cautions() []string {
 
 // title is the item as it is called.
 func (i *Item) title() string {
-	t := i.Kind + " " + i.ID
+	t := i.ID
+	if !strings.HasPrefix(t, i.Kind+" ") {
+		t = i.Kind + " " + t
+	}
 	if i.Name != "" {
 		t += ", " + i.Name
+	}
+	if i.Run != "" {
+		t += " (run " + i.Run + ")"
 	}
 	return t
 }
 
 func (i *Item) text(r *report.Paper, n int) {
 	r.Blank()
-	r.Para(fmt.Sprintf("%2d. ", n), i.title()+" (run "+i.Run+")")
+	r.Para(fmt.Sprintf("%2d. ", n), i.title())
 	for _, f := range i.Fields {
 		says := f.Verb + ", " + f.Label
 		if f.Expect != "" {
@@ -119,6 +126,9 @@ func (x *Result) rest(r *report.Paper) {
 		r.Section("Could not be judged", fmt.Sprintf("%d. See lineworthy check.", len(x.Unjudged)))
 		for _, u := range x.Unjudged {
 			r.Para("- ", u.Subject+": "+u.Why)
+			if u.Ask != "" {
+				r.Para("  Find out: ", u.Ask)
+			}
 		}
 	}
 	var rows [][]string
