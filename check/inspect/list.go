@@ -43,7 +43,7 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 	}
 	l := &List{
 		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s, cat: cat,
-		Items: walk(line, f, cat), Equipment: equipment(line),
+		Items: walk(line, f, cat), Equipment: equipment(line, f),
 	}
 	for _, r := range line.Runs {
 		l.Tests = append(l.Tests, leakTest(r, f, shown))

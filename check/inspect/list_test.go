@@ -93,9 +93,33 @@ func TestLeakTestRegulated(t *testing.T) {
 	}
 }
 
+// TestEquipment: what to wear follows from each fluid, from what the vessels hold and from the heat, and forgets none.
 func TestEquipment(t *testing.T) {
-	l, _ := listOf(t, engine(t), ammonia)
-	require.True(t, slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
-	water, _ := listOf(t, engine(t), "../../testdata/lines/cip-dairy/line.yaml")
-	require.False(t, slices.ContainsFunc(water.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
+	const acid = "acid-into-hypochlorite-corrected"
+	cold := edited(t, "caustic-drum", "carries: [product", "carries: [cold, product", "\nvessels:", "\n  cold: {fluid: water, temperature: {normal: 20 °C, highest: 20 °C}}\nvessels:")
+	for _, x := range []struct {
+		path, text string
+		told       bool
+	}{
+		{ammonia, "breathing protection", true},
+		{shipped("cip-dairy"), "breathing protection", false},
+		{shipped("air-tools"), "free of oil", false}, // air is no oxidiser to dress for
+		{shipped("oxygen-furnace"), "free of oil", true},
+		{shipped(acid), "Sodium hypochlorite solution in hypochlorite-tank is corrosive", true},
+		{shipped(acid), "acid-tank", false}, // it holds what is carried
+		{shipped(acid), "free of oil", false},
+		{shipped(acid), "an escape set for breathing", true}, // acid and hypochlorite give off chlorine
+		{butanone, "an escape set", false},
+		{butanone, "gloves of a material that the data sheet names", true},
+		{butanone, "a burning gas", false},
+		{shipped("hydrogen-reactor"), "a burning gas is put out by shutting its source", true},
+		{shipped("hydraulic-rig"), "a fine jet goes through skin", true},
+		{shipped("cip-dairy"), "a fine jet", false},
+		{shipped("steam-sterilise"), "face shield, gloves, sleeves and apron against heat", true},
+		{cold, "against heat", true}, // one fluid twice, the second time hot
+	} {
+		l, _ := listOf(t, engine(t), x.path)
+		told := slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text+" "+a.Why, x.text) })
+		require.Equal(t, x.told, told, "%s: %s", x.path, x.text)
+	}
 }
