@@ -123,3 +123,22 @@ func TestEquipment(t *testing.T) {
 		require.Equal(t, x.told, told, "%s: %s", x.path, x.text)
 	}
 }
+
+// TestPrint: loose pages can be told apart and put in order, a heading stays with its table, and no name breaks out of the style.
+func TestPrint(t *testing.T) {
+	l, _ := listOf(t, engine(t), edited(t, "cip-dairy", "line: CI-25", `line: 'CI-25"; } </style><b>'`))
+	page, err := l.HTML()
+	require.NoError(t, err)
+	require.Contains(t, page, "h2, h2 + p { break-after: avoid; }")
+	require.Contains(t, page, `"page " counter(page) " of " counter(pages)`)
+	require.Contains(t, page, "sheet "+l.Sum[:12])
+	require.NotContains(t, page, "<b>")
+	require.Equal(t, 1, strings.Count(page, "</style>"))
+}
+
+// TestOfThatDay: a line that is cleared is so for one job.
+func TestOfThatDay(t *testing.T) {
+	const once = "for the job of that day"
+	require.Contains(t, inspected(t, ammonia, nil).Text(report.Options{}), once)
+	require.NotContains(t, inspected(t, ammonia, map[string]string{"H1/condition": "kinked"}).Text(report.Options{}), once)
+}

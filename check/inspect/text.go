@@ -87,6 +87,9 @@ func (x *Result) Text(o report.Options) string {
 	head := map[report.Word]string{report.Fit: "CLEARED", report.Conditional: "CLEARED, WITH CONDITIONS", report.Unproven: "NOT CLEARED: UNPROVEN", report.Unfit: "NOT CLEARED: UNFIT"}[x.Word]
 	r.Title(x.Word, head, x.Line+", inspected on "+x.Day+" by "+x.Who)
 	r.Para("", x.Reason)
+	if x.Word == report.Fit || x.Word == report.Conditional {
+		r.Para("", "This holds for the job of that day: look, read and measure again before the next.")
+	}
 	r.Section("From the readings", fmt.Sprintf("%d found.", len(x.FromReadings)+len(x.Rejected)))
 	for _, f := range x.FromReadings {
 		finding(r, f)
