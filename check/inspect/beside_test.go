@@ -28,13 +28,18 @@ func TestBesideTheSheet(t *testing.T) {
 		{"V1.outlet to H2.inlet/seal", "o-ring", report.Unfit, "the seal is o-ring, and the sheet says coupling-gasket"},
 		{"V1.outlet to H2.inlet/seal", "coupling-gasket of FFKM", report.Conditional, ""},
 		{"V1.outlet to H2.inlet/seal", "coupling-gasket of NBR", report.Unfit, ""}, // butanone dissolves it: the rules say so
-		{"V1/rated", "40 bar(g)", report.Unproven, "40 bar(g) is more than the 16 bar(g) of the sheet"},
+		{"V1/rated", "40 bar(g)", report.Unproven, "rated reads 40 bar(g), and the sheet says 16 bar(g)"},
 		{"V1/rated", "232 psig", report.Conditional, ""}, // 16.0 bar(g)
 		{"V1/rated", "16.2 bar(g)", report.Unproven, "look again, or put the sheet right"},
-		{"H1/made", "2025-05", report.Unproven, "2025-05 is later than the 2024-05 of the sheet"},
-		{"H1/made", "2024-06", report.Unproven, "it is another hose"},
-		{"H1/made", "2024-04", report.Conditional, ""},
-		{"H1/made", "2024-05-20", report.Conditional, ""}, // a day of that month
+		{"H1/made", "2025-05", report.Unproven, "made reads 2025-05, and the sheet says 2024-05"},
+		{"H1/made", "2024-06", report.Unproven, "it is not the part judged"},
+		{"H1/made", "2024-04", report.Unproven, "it is not the part judged"},
+		{"H1/made", "2024-05-20", report.Conditional, ""},                              // a day of that month
+		{"day-tank/rated", "0.3 bar(g)", report.Unproven, "it is not the part judged"}, // no rule holds an open vessel to it
+		{"returnable/marked", "none", report.Unproven, "the label nitrogen of the sheet is gone"},
+		{"PR1/tested", "2025-11-24", report.Unfit, "overdue since 2026-11-24"}, // every 12 months
+		{"PR1/tested", "2025-11-25", report.Conditional, ""},
+		{"PR1/tested", "2026-11-26", report.Unfit, "still to come"},
 		{"H1/condition", "Sound", report.Conditional, ""},
 		{"V1/damage", "NONE", report.Conditional, ""},
 	} {
@@ -48,7 +53,7 @@ func TestBesideTheSheet(t *testing.T) {
 		if x.said == "" {
 			require.Empty(t, said)
 		}
-		if x.word == report.Conditional && !strings.Contains(x.reading, " of ") && !strings.HasPrefix(x.reading, "20") {
+		if x.word == report.Conditional && !strings.Contains(x.reading, " of ") && !strings.HasSuffix(x.at, "/tested") {
 			require.Empty(t, r.Differs, "%+v", x)
 		}
 	}

@@ -114,18 +114,24 @@ func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool
 	return i
 }
 
-// labelled rejects a point whose label is not that of the sheet, by no other name of the same fluid. That there is none is
-// for the rules to judge.
+// labelled rejects a point whose label is not that of the sheet, by no other name of the same fluid. A label that
+// is gone shows nothing.
 func labelled(f Field, cat *catalog.Catalog) Field {
 	word := f.same
 	f.same = func(text string) bool { return word(text) || sameFluid(text, f.Expect, cat) }
 	f = exactly(f, "it is another point, or another fluid", "Connect nothing. Find out what is in it; where the label is right, put the sheet right and have it judged anew.")
-	unlike := f.unlike
+	unlike, gone := f.unlike, func(text string) bool { return strings.EqualFold(text, "none") && !f.same(text) }
 	f.unlike = func(text string) string {
-		if strings.EqualFold(text, "none") {
+		if gone(text) {
 			return ""
 		}
 		return unlike(text)
+	}
+	f.doubt = func(text string) string {
+		if f.Expect == "" || !gone(text) {
+			return ""
+		}
+		return "the label " + f.Expect + " of the sheet is gone: find out what this is by another way, and label it anew"
 	}
 	return f
 }

@@ -10,48 +10,38 @@ func stated(of sheet.Of[units.Pressure], key, label string, to *sheet.Of[units.P
 	if !of.Set {
 		return nil
 	}
-	f := leaf(key, Read, label, to, units.ParsePressure)
-	lower := f.put
-	f.doubt = func(text string) string {
-		if p, err := units.ParsePressure(text); err != nil || gauge(p) <= gauge(of.V) || f.same(text) {
-			return ""
-		}
-		return text + " is more than the " + of.Text + " of the sheet, which counts: it is misread, or it is another part than the one judged; look again, or put the sheet right"
-	}
-	f.put = func(text string) error {
-		if f.doubt(text) != "" {
-			return nil
-		}
-		return lower(text)
-	}
-	return []Field{f}
+	return []Field{another(leaf(key, Read, label, to, units.ParsePressure), func(text string) bool {
+		p, err := units.ParsePressure(text)
+		return err == nil && gauge(p) > gauge(of.V)
+	})}
 }
 
-// made takes no younger hose than that of the sheet: its age is what the verdict counts on.
+// made is the date of a hose. Of two that differ the earlier counts.
 func made(p *sheet.Part) Field {
-	f := leaf("made", Read, "date it was made", &p.Made, units.ParseDate)
-	was, put := p.Made, f.put
+	was := p.Made.V
+	return another(leaf("made", Read, "date it was made", &p.Made, units.ParseDate), func(text string) bool {
+		d, err := units.ParseDate(text)
+		return err == nil && d.Days > was.Days
+	})
+}
+
+// another doubts a plate that is not as the sheet says: it is misread, or another part stands there than the one judged. What
+// is better than the sheet does not count, or a slip of the pen would clear what the sheet fails.
+func another(f Field, better func(text string) bool) Field {
+	put := f.put
 	f.doubt = func(text string) string {
-		if d, err := units.ParseDate(text); err != nil || f.same(text) || d.Days <= latest(was.V) {
+		if f.same(text) {
 			return ""
 		}
-		return text + " is later than the " + was.Text + " of the sheet, which counts: it is misread, or it is another hose than the one judged; look again, or put the sheet right"
+		return f.Key + " reads " + text + ", and the sheet says " + f.Expect + ": it is misread, or it is not the part judged. The worse of the two counts; look again, or put the sheet right"
 	}
 	f.put = func(text string) error {
-		if f.doubt(text) != "" {
+		if better(text) {
 			return nil
 		}
 		return put(text)
 	}
 	return f
-}
-
-// latest is the last day the date can mean.
-func latest(d units.Date) int {
-	if d.MonthOnly {
-		return d.AddMonths(1).Days - 1
-	}
-	return d.Days
 }
 
 // exactly rejects what is not as the sheet says, by why.
@@ -71,12 +61,20 @@ func mustBe(f Field, why string) func(string) string {
 
 // off rejects a bond that the sheet has and the line has not, where something can burn.
 func off(f Field, fuel bool) Field {
-	f.mend = "Connect it, measure it, and look again before anything flows."
+	if !fuel {
+		return f
+	}
+	return lost(f, "the connection to earth that the sheet has is not there, on a line that carries what can burn", "Connect it, measure it, and look again before anything flows.")
+}
+
+// lost rejects what the sheet says yes to and the reading no.
+func lost(f Field, says, mend string) Field {
+	f.mend = mend
 	f.unlike = func(text string) string {
-		if on, err := yes(text); !fuel || err != nil || on || f.Expect == "" || !f.same("yes") {
+		if there, err := yes(text); err != nil || there || !f.same("yes") {
 			return ""
 		}
-		return "the connection to earth that the sheet has is not there, on a line that carries what can burn"
+		return says
 	}
 	return f
 }

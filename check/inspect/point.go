@@ -38,7 +38,7 @@ func shutItem(v *resolve.Vessel, e *resolve.End, cat *catalog.Catalog) *Item {
 	i.Name = "of " + v.Key + ", which stays shut"
 	i.Fields = append(i.Fields, Field{Key: "shut", Verb: Look, Label: "is it shut, and nothing coupled to it: yes or no", mend: "Shut it, take off what is coupled to it, and look again."})
 	if e.Sheet.Padlock.Set {
-		i.Fields = append(i.Fields, leaf("padlocked", Look, "is it locked: yes or no", &e.Sheet.Padlock, yes))
+		i.Fields = append(i.Fields, lost(leaf("padlocked", Look, "is it locked: yes or no", &e.Sheet.Padlock, yes), "it is not locked, and the sheet counts on that", "Lock it, and look again before anything is coupled."))
 	}
 	if e.Sheet.ClosedBy.Set {
 		i.Fields = append(i.Fields, leaf("closed_by", Look, "what closes it: valve, cap, plug, blind-flange, dust-cap, piped or none", &e.Sheet.ClosedBy,
@@ -97,7 +97,7 @@ func contentsField(r *resolve.Run, cat *catalog.Catalog) *Field {
 		f.put = func(string) error { return nil }
 		f.same = func(text string) bool { return alike(text, f.Expect) }
 		f = labelled(f, cat)
-		f.unlike = mustBe(f, "it is another source, or another fluid")
+		f.unlike, f.doubt = mustBe(f, "it is another source, or another fluid"), nil
 		return &f
 	}
 	return nil

@@ -54,6 +54,7 @@ func TestAskedReadings(t *testing.T) {
 		{"butanone-day-tank", "returnable/liquid/marked", "nitrogen", "another point"},
 		{"butanone-day-tank", "hold regulators/passed", "no", "was not passed"},
 		{"acid-into-hypochlorite-corrected", "hypochlorite-tank/fill/shut", "no", "answered with no"},
+		{"acid-into-hypochlorite-corrected", "hypochlorite-tank/fill/padlocked", "no", "the sheet counts on that"},
 		{"air-tools", "H1/restraint", "no", "answered with no"},
 		{"air-tools", "H1/bend", "100 mm", "needs at least 200 mm"}, // least bend 200 mm
 		{"air-tools", "supply of air/contents", "nitrogen", "another source"},
