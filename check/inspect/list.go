@@ -6,6 +6,7 @@ import (
 
 	"lineworthy/catalog"
 	"lineworthy/check/facts"
+	"lineworthy/check/report"
 	"lineworthy/check/resolve"
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
@@ -20,6 +21,7 @@ type Shown interface {
 type List struct {
 	Line, Title, Sheet, Sum string // Sum is the SHA-256 of the sheet
 	AsOf                    string
+	Verdict                 string // what the sheet alone is judged to be; see Judged
 	Items                   []*Item
 	Groups                  []Group
 	Tests                   []LeakTest
@@ -42,7 +44,7 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 		return nil, err
 	}
 	l := &List{
-		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s, cat: cat,
+		Line: s.ID.V, Title: s.Title.V, Sheet: s.File, Sum: s.Sum, AsOf: line.AsOf.String(), line: s, cat: cat, Verdict: "It does not say whether the line is fit: see lineworthy check.",
 		Items: walk(line, f, cat), Equipment: equipment(line, f),
 	}
 	for _, r := range line.Runs {
@@ -51,6 +53,18 @@ func New(s *sheet.Line, cat *catalog.Catalog, asOf units.Date, f *facts.Facts, s
 	l.Holds = holds(line, f)
 	l.Groups = group(l.Items)
 	return l, nil
+}
+
+// Judged notes what the rules say of the sheet, so that nobody walks off with the list of a line that must not be used.
+func (l *List) Judged(v *report.Verdict) {
+	word := string(v.Word)
+	switch v.Word {
+	case report.Unfit:
+		word = "UNFIT, and not to be used,"
+	case report.Unproven:
+		word = "UNPROVEN, not shown to be safe to use,"
+	}
+	l.Verdict = "By its sheet the line is " + word + " on " + v.AsOf + ": " + v.Reason + " See lineworthy check."
 }
 
 // setAside are the parts and vessels that the sheet keeps out of pressure tests.

@@ -13,7 +13,8 @@ const asks = "Before the job: look at, read and measure"
 func (l *List) Text(o report.Options) string {
 	r := report.NewPaper(o, false)
 	r.Title("", l.Line, asks+". "+l.Title)
-	r.Para("", "Made from sheet "+l.Sheet+" for "+l.AsOf+". It does not say whether the line is fit: see lineworthy check. In walking order, from source to destination.")
+	r.Para("", "Made from sheet "+l.Sheet+" for "+l.AsOf+", in walking order from source to destination.")
+	r.Para("", l.Verdict)
 	r.Section("Wear and have at hand", "the safety data sheet, section 8, is the authority; this list follows from the hazards in the catalog (practice).")
 	for _, a := range l.Equipment {
 		r.Para("- ", a.Text+" ("+a.Why+")")

@@ -116,6 +116,11 @@ func runInspect(ctx context.Context, s streams, f inspectFlags, path string) err
 	if f.record != "" {
 		return runInspected(ctx, s, f, path, engine, list, line)
 	}
+	v, err := engine.Check(ctx, line)
+	if err != nil {
+		return err
+	}
+	list.Judged(v)
 	text, err := listText(s, f, list)
 	if err != nil {
 		return err
