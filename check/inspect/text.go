@@ -144,6 +144,6 @@ func (x *Result) rest(r *report.Paper) {
 		r.Table([]string{"Item", "Reading", "Sheet says", "Read"}, rows)
 	}
 	if x.Confirm > 0 {
-		r.Section("To confirm", fmt.Sprintf("%d values of the catalog are still to be looked up: see lineworthy check.", x.Confirm))
+		r.Section("To confirm", fmt.Sprintf("%d values of the catalog are still to be looked up, unless a signed approval accepts them: see lineworthy check and lineworthy verify.", x.Confirm))
 	}
 }
