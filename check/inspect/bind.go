@@ -117,8 +117,7 @@ func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool
 // labelled rejects a point whose label is not that of the sheet, by no other name of the same fluid. A label that
 // is gone shows nothing.
 func labelled(f Field, cat *catalog.Catalog) Field {
-	word := f.same
-	f.same = func(text string) bool { return word(text) || sameFluid(text, f.Expect, cat) }
+	f.same = func(text string) bool { return alike(tight(text), tight(f.Expect)) || sameFluid(text, f.Expect, cat) }
 	f = exactly(f, "it is another point, or another fluid", "Connect nothing. Find out what is in it; where the label is right, put the sheet right and have it judged anew.")
 	unlike, gone := f.unlike, func(text string) bool { return strings.EqualFold(text, "none") && !f.same(text) }
 	f.unlike = func(text string) string {
@@ -135,6 +134,9 @@ func labelled(f Field, cat *catalog.Catalog) Field {
 	}
 	return f
 }
+
+// tight leaves the spaces out of a label: 30 % and 30% are one.
+func tight(label string) string { return strings.Join(strings.Fields(label), "") }
 
 func sameFluid(a, b string, cat *catalog.Catalog) bool {
 	x, err := cat.Fluid(a)

@@ -95,7 +95,6 @@ func contentsField(r *resolve.Run, cat *catalog.Catalog) *Field {
 		}
 		f := Field{Key: "contents", Verb: Read, Label: "what it holds by its label, word for word; a colour proves nothing", Expect: x.Sheet.Fluid.V}
 		f.put = func(string) error { return nil }
-		f.same = func(text string) bool { return alike(text, f.Expect) }
 		f = labelled(f, cat)
 		f.unlike, f.doubt = mustBe(f, "it is another source, or another fluid"), nil
 		return &f

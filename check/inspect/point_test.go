@@ -73,6 +73,10 @@ func TestAskedReadings(t *testing.T) {
 	half := inspected(t, butanone, map[string]string{"cylinder of pad/pressure": "90 bar(g)"})
 	require.Equal(t, report.Conditional, half.Word)
 	require.Empty(t, half.FromReadings)
+	tight := inspected(t, shipped("acid-into-hypochlorite-corrected"), map[string]string{"acid-tank/marked": "Sulfuric Acid 30%"})
+	require.Empty(t, tight.Rejected)
+	other := inspected(t, shipped("acid-into-hypochlorite-corrected"), map[string]string{"acid-tank/marked": "Sulfuric Acid 3.0 %"})
+	require.Len(t, other.Rejected, 1)
 	n2 := inspected(t, butanone, map[string]string{"cylinder of pad/contents": "Nitrogen"})
 	require.Equal(t, report.Conditional, n2.Word)
 }
