@@ -14,7 +14,7 @@ func hoseFields(p *sheet.Part, oxygen, fuel bool) []Field {
 	out := []Field{
 		list("condition", Look, "along its whole length, also below: "+strings.Join(conditions, ", "), &p.Condition, conditions),
 		leaf("tag", Read, "identity on the hose", &p.Tag, oneOf(nil)),
-		list("marks", Read, "everything printed on it, divided by commas", &p.Marks, nil),
+		printed(list("marks", Read, "everything printed on it, divided by commas", &p.Marks, nil)),
 		leaf("readable", Read, "can the marks be read: yes or no", &p.Readable, yes),
 		leaf("tested", Read, "date of the last pressure test, on its tag or certificate", &p.Tested, units.ParseDate),
 	}

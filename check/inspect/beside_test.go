@@ -40,6 +40,8 @@ func TestBesideTheSheet(t *testing.T) {
 		{"PR1/tested", "2025-11-24", report.Unfit, "overdue since 2026-11-24"}, // every 12 months
 		{"PR1/tested", "2025-11-25", report.Conditional, ""},
 		{"PR1/tested", "2026-11-26", report.Unfit, "still to come"},
+		{"H1/marks", "ISO 10380, DN 12, 65 bar, maker, 2024", report.Unproven, "marks lack DN 10"},
+		{"H1/marks", "DN10, Any Works, iso 10380, 65 BAR, 05-2024, no. 7", report.Conditional, ""},
 		{"H1/condition", "Sound", report.Conditional, ""},
 		{"V1/damage", "NONE", report.Conditional, ""},
 	} {
@@ -53,7 +55,7 @@ func TestBesideTheSheet(t *testing.T) {
 		if x.said == "" {
 			require.Empty(t, said)
 		}
-		if x.word == report.Conditional && !strings.Contains(x.reading, " of ") && !strings.HasSuffix(x.at, "/tested") {
+		if x.word == report.Conditional && !strings.Contains(x.reading, " of ") && !strings.HasSuffix(x.at, "/tested") && !strings.HasSuffix(x.at, "/marks") {
 			require.Empty(t, r.Differs, "%+v", x)
 		}
 	}

@@ -81,13 +81,13 @@ func (t *LeakTest) limit(r *resolve.Run, want, low int64, item string, shown Sho
 	if most, under := vesselUnder(r, want); under && most < low {
 		low, item = most, r.Target.Key
 	}
-	t.kpa, t.Pressure = printed(want, shown)
-	t.most, t.limitText = printed(low, shown)
+	t.kpa, t.Pressure = shownAs(want, shown)
+	t.most, t.limitText = shownAs(low, shown)
 	t.Why += "; at most " + t.limitText + " (" + item + ")"
 }
 
-// printed is the pressure as the list has it, and what these digits mean: a test at exactly that is as planned.
-func printed(kpa int64, shown Shown) (int64, string) {
+// shownAs is the pressure as the list has it, and what these digits mean: a test at exactly that is as planned.
+func shownAs(kpa int64, shown Shown) (int64, string) {
 	text := shown.Pressure(units.GaugePressure(kpa * 1000))
 	if p, _, err := units.ParseGauge(text); err == nil {
 		kpa = int64(float64(p)/1000 + 0.5)

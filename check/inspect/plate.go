@@ -1,6 +1,10 @@
 package inspect
 
 import (
+	"regexp"
+	"slices"
+	"strings"
+
 	"lineworthy/check/sheet"
 	"lineworthy/check/units"
 )
@@ -43,6 +47,26 @@ func another(f Field, better func(text string) bool) Field {
 	}
 	return f
 }
+
+// printed doubts a hose that lacks a mark with a number which the sheet has: standard, size, pressure. Of marks without one the
+// sheet gives the sort, such as maker; and a year is asked for by itself.
+func printed(f Field) Field {
+	f.doubt = func(text string) string {
+		on := marks(text)
+		for _, m := range strings.Split(f.Expect, ",") {
+			word := strings.ToLower(tight(m))
+			if strings.ContainsAny(word, "0123456789") && !year.MatchString(word) && !slices.Contains(on, word) {
+				return "marks lack " + strings.TrimSpace(m) + ", which the sheet has: it is misread, or it is not the hose judged; look again, or put the sheet right"
+			}
+		}
+		return ""
+	}
+	return f
+}
+
+var year = regexp.MustCompile(`^(19|20)[0-9]{2}(-[0-9]{2})*$`)
+
+func marks(text string) []string { return strings.Split(strings.ToLower(tight(text)), ",") }
 
 // exactly rejects what is not as the sheet says, by why.
 func exactly(f Field, why, mend string) Field {

@@ -88,6 +88,9 @@ func (f inspectFlags) spared(path string) error {
 			return fmt.Errorf("--out %s would be written over %s: name another file", f.out, keep)
 		}
 	}
+	if !there.Mode().IsRegular() {
+		return nil
+	}
 	if text, err := os.ReadFile(f.out); err == nil && bytes.Contains(text, []byte("\nsheet_sha256:")) {
 		return fmt.Errorf("%s is an inspection record, and is left as it is: name another file", f.out)
 	}
