@@ -1,7 +1,10 @@
 package approval
 
 import (
+	"crypto/ecdsa"
 	"crypto/ed25519"
+	"crypto/elliptic"
+	"crypto/rand"
 	"crypto/sha256"
 	"crypto/x509"
 	"encoding/base64"
@@ -148,6 +151,12 @@ func TestKeyFaults(t *testing.T) {
 	assert.ErrorContains(t, err, "private key: give the public one")
 	_, err = PrivateKey(public)
 	assert.ErrorContains(t, err, `want a "PRIVATE KEY"`)
+	other, err := ecdsa.GenerateKey(elliptic.P256(), rand.Reader)
+	require.NoError(t, err)
+	der, err := x509.MarshalPKCS8PrivateKey(other)
+	require.NoError(t, err)
+	_, err = PrivateKey(pem.EncodeToMemory(&pem.Block{Type: privateBlock, Bytes: der}))
+	assert.ErrorContains(t, err, "it is a key of another kind (ECDSA): want Ed25519")
 	_, err = PrivateKey([]byte("hello"))
 	assert.ErrorContains(t, err, "no PEM block")
 	_, err = PrivateKey(pem.EncodeToMemory(&pem.Block{Type: privateBlock, Bytes: []byte{1}}))
@@ -167,6 +176,10 @@ func TestConditions(t *testing.T) {
 	require.NoError(t, err)
 	assert.Equal(t, []Condition{cs[0], cs[2]}, Open(cs, one, "2027-01-31"), "the last day counts")
 	assert.Equal(t, cs, Open(cs, one, "2027-02-01"))
+	_, err = Match(cs, []Accepted{{Condition: cs[1].Name, Says: cs[1].Says, Reason: "r", Until: "2027-01-31"}})
+	require.NoError(t, err)
+	_, err = Match(cs, []Accepted{{Condition: cs[1].Name, Says: "start at 1 m/s", Reason: "r", Until: "2027-01-31"}})
+	assert.ErrorContains(t, err, `it says "start slowly; and again" now`)
 }
 
 func TestEnded(t *testing.T) {

@@ -58,7 +58,8 @@ func Open(cs []Condition, accepted []Accepted, day string) []Condition {
 }
 
 // Match files what somebody accepts under the conditions of the verdict, in their order. A name is that of a condition,
-// or a rule id alone for all conditions of that rule. The error names every one that fits nothing or comes twice.
+// or a rule id alone for all conditions of that rule. Where it has what the condition says, that must still be so. The error
+// names every one that fits nothing, comes twice or says something else.
 func Match(cs []Condition, accepted []Accepted) ([]Accepted, error) {
 	by := map[string]Accepted{}
 	var faults []string
@@ -69,6 +70,9 @@ func Match(cs []Condition, accepted []Accepted) ([]Accepted, error) {
 				continue
 			}
 			n++
+			if a.Says != "" && a.Says != c.Says {
+				faults = append(faults, fmt.Sprintf("%q is not what was accepted: the list has %q, and it says %q now", c.Name, a.Says, c.Says))
+			}
 			if _, twice := by[c.Name]; twice {
 				faults = append(faults, fmt.Sprintf("%q is accepted twice", c.Name))
 			}

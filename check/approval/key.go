@@ -8,6 +8,7 @@ import (
 	"encoding/pem"
 	"errors"
 	"fmt"
+	"strings"
 )
 
 const (
@@ -44,7 +45,7 @@ func PrivateKey(text []byte) (ed25519.PrivateKey, error) {
 	}
 	own, ok := key.(ed25519.PrivateKey)
 	if !ok {
-		return nil, fmt.Errorf("it is a key of another kind (%T): want Ed25519, as `lineworthy new key` writes", key)
+		return nil, fmt.Errorf("it is a key of another kind (%s): want Ed25519, as `lineworthy new key` writes", sort(key))
 	}
 	return own, nil
 }
@@ -61,9 +62,15 @@ func PublicKey(text []byte) (ed25519.PublicKey, error) {
 	}
 	own, ok := key.(ed25519.PublicKey)
 	if !ok {
-		return nil, fmt.Errorf("it is a key of another kind (%T): want Ed25519", key)
+		return nil, fmt.Errorf("it is a key of another kind (%s): want Ed25519, as `lineworthy new key` writes it to the file that ends in .pub", sort(key))
 	}
 	return own, nil
+}
+
+// sort names the kind of a key, such as RSA, from the package it comes of.
+func sort(key any) string {
+	name, _, _ := strings.Cut(strings.TrimPrefix(fmt.Sprintf("%T", key), "*"), ".")
+	return strings.ToUpper(name)
 }
 
 func block(text []byte, want string) ([]byte, error) {

@@ -1,6 +1,8 @@
 package inspect
 
 import (
+	"strings"
+
 	"lineworthy/catalog"
 	"lineworthy/check/facts"
 	"lineworthy/check/resolve"
@@ -31,36 +33,48 @@ func walk(l *resolve.Line, f *facts.Facts, cat *catalog.Catalog) (out []*Item) {
 			out = append(out, i)
 		}
 	}
+	vessel := func(r *resolve.Run, v *resolve.Vessel, point *resolve.End) {
+		if v != nil && seen[v.Key] && point != nil && point.Sheet != nil { // another opening of one that is on the list
+			add(pointItem(r.Key, v, point, cat))
+		}
+		add(vesselItem(r, v, point, f.Line.Flammable, cat))
+	}
 	needs := map[string]facts.Joint{}
 	for _, j := range f.Joints {
 		needs[j.ID] = j
 	}
 	for _, r := range l.Runs {
-		add(vesselItem(r, r.Source, nil))
+		if r.Source == nil {
+			add(supplyItem(r, cat))
+		}
+		vessel(r, r.Source, r.SourceEnd)
 		n := 0
 		for _, p := range r.Parts {
 			if p.Sheet.Kind.V != "weight" {
 				add(jointItem(r.Joints[n], needs, cat))
 				n++
 			}
-			add(partItem(p))
+			add(partItem(p, f.Line.Flammable))
 		}
 		add(jointItem(r.Joints[n], needs, cat))
-		add(vesselItem(r, r.Target, r.TargetEnd))
+		vessel(r, r.Target, r.TargetEnd)
+	}
+	for _, i := range unused(l, cat) {
+		add(i)
 	}
 	return out
 }
 
-func partItem(p *resolve.Part) *Item {
+func partItem(p *resolve.Part, fuel bool) *Item {
 	i := &Item{ID: p.ID, Kind: p.Sheet.Kind.V, Name: p.Sheet.Name.V, Run: p.Run.Key, part: p.Sheet}
-	oxygen := carries(p.Run, "oxygen")
+	oxygen := p.Sheet.OxyClean.Set || carries(p.Run, "oxygen") || carries(p.Run, "liquid-oxygen") || carries(p.Run, "nitrous-oxide")
 	for _, f := range p.Run.Fluids {
 		i.fuel = i.fuel || resolve.Yes(f.Cat.Hazards.Flammable)
 	}
 	if i.Kind == "hose" {
-		i.Fields, i.Reject = hoseFields(p.Sheet, oxygen), hoseRejects(p)
+		i.Fields, i.Reject = hoseFields(p.Sheet, oxygen, fuel), hoseRejects(p)
 	} else {
-		i.Fields, i.Reject = partFields(p.Sheet, oxygen), partRejects(p.Sheet)
+		i.Fields, i.Reject = partFields(p.Sheet, oxygen, fuel), partRejects(p.Sheet)
 	}
 	return i
 }
@@ -74,21 +88,61 @@ func carries(r *resolve.Run, id string) bool {
 	return false
 }
 
-func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End) *Item {
+func vesselItem(r *resolve.Run, v *resolve.Vessel, point *resolve.End, fuel bool, cat *catalog.Catalog) *Item {
 	if v == nil {
 		return nil
 	}
 	i := &Item{ID: v.Key, Kind: "vessel", Run: r.Key, Name: v.Sheet.Kind.V, Reject: vesselRejects}
-	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "shell, supports, nozzles, vent free; write none, or what is wrong"}}
+	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "shell, supports, nozzles; write none, or what is wrong"}}
 	i.Fields = append(i.Fields, stated(v.Sheet.Rated, "rated", "pressure on its plate", &v.Sheet.Rated)...)
+	i.Fields = append(i.Fields, stated(v.Sheet.Discharge, "discharge_limit", "highest discharge pressure on its plate", &v.Sheet.Discharge)...)
+	if v.Sheet.Relief != nil {
+		i.Fields = append(i.Fields, exactly(leaf("relief_set", Read, "set pressure of its relief device, on plate or seal", &v.Sheet.Relief.Set, units.ParsePressure), "it is not the device judged", otherDevice))
+	}
+	if v.Sheet.Vent.Set {
+		i.Fields = append(i.Fields, exactly(leaf("vent", Look, "its vent now, followed to its end: open or closed", &v.Sheet.Vent, oneOf([]string{"open", "closed"})), "the vessel bears another pressure that way", "Bring the vent into the state of the sheet, or put the sheet right and have it judged anew."))
+	}
 	if v.Sheet.Filled.Set {
 		i.Fields = append(i.Fields, leaf("filled", Read, "level now, as a percentage", &v.Sheet.Filled, units.ParseFraction))
 	}
 	if v.Sheet.Bonded.Set {
-		i.Fields = append(i.Fields, leaf("bonded", Look, "earth connection in place and tight: yes or no", &v.Sheet.Bonded, yes))
+		i.Fields = append(i.Fields, off(leaf("bonded", Look, "earth connection in place and tight: yes or no", &v.Sheet.Bonded, yes), fuel))
 	}
 	if point != nil && point.Sheet != nil && point.Sheet.Marked.Set {
-		i.Fields = append(i.Fields, leaf("marked", Read, "label at the point "+point.Name+", word for word", &point.Sheet.Marked, oneOf(nil)))
+		i.Fields = append(i.Fields, markField(point, cat))
 	}
 	return i
+}
+
+// labelled rejects a point whose label is not that of the sheet, by no other name of the same fluid. A label that
+// is gone shows nothing.
+func labelled(f Field, cat *catalog.Catalog) Field {
+	f.same = func(text string) bool { return alike(tight(text), tight(f.Expect)) || sameFluid(text, f.Expect, cat) }
+	f = exactly(f, "it is another point, or another fluid", "Connect nothing. Find out what is in it; where the label is right, put the sheet right and have it judged anew.")
+	unlike, gone := f.unlike, func(text string) bool { return strings.EqualFold(text, "none") && !f.same(text) }
+	f.unlike = func(text string) string {
+		if gone(text) {
+			return ""
+		}
+		return unlike(text)
+	}
+	f.doubt = func(text string) string {
+		if f.Expect == "" || !gone(text) {
+			return ""
+		}
+		return "the label " + f.Expect + " of the sheet is gone: find out what this is by another way, and label it anew"
+	}
+	return f
+}
+
+// tight leaves the spaces out of a label: 30 % and 30% are one.
+func tight(label string) string { return strings.Join(strings.Fields(label), "") }
+
+func sameFluid(a, b string, cat *catalog.Catalog) bool {
+	x, err := cat.Fluid(a)
+	if err != nil {
+		return false
+	}
+	y, err := cat.Fluid(b)
+	return err == nil && x.ID == y.ID
 }

@@ -11,7 +11,7 @@ import (
 )
 
 // entries are the readings of a list of the record by id, each of which must be one of the names.
-func entries(nodes []yaml.Node, names []string, keys ...string) (map[string]map[string]Reading, []error) {
+func entries(nodes []*yaml.Node, names []string, keys ...string) (map[string]map[string]Reading, []error) {
 	out, bad := map[string]map[string]Reading{}, []error(nil)
 	for _, n := range nodes {
 		id, line, rs, err := pairs(n)
@@ -35,7 +35,7 @@ func entries(nodes []yaml.Node, names []string, keys ...string) (map[string]map[
 	return out, bad
 }
 
-func (f *Filled) holds(nodes []yaml.Node) []error {
+func (f *Filled) holds(nodes []*yaml.Node) []error {
 	var names []string
 	for _, h := range f.list.Holds {
 		names = append(names, h.ID)
@@ -58,7 +58,7 @@ func (f *Filled) holds(nodes []yaml.Node) []error {
 	return bad
 }
 
-func (f *Filled) tests(nodes []yaml.Node) []error {
+func (f *Filled) tests(nodes []*yaml.Node) []error {
 	var names []string
 	for _, t := range f.list.Tests {
 		names = append(names, t.Run)
@@ -90,9 +90,10 @@ func (f *Filled) tested(t LeakTest, key, text string) error {
 		}
 		return err
 	case "fluid":
-		if gas := strings.ToLower(text); t.fuel && (strings.Contains(gas, "air") || strings.Contains(gas, "oxygen")) {
-			f.reject(item, "was made with "+text+" although the line carries what can burn", "Flush with an inert gas, and test again with it.", practice)
-		}
+		return f.with(t, item, text)
+	}
+	if t.kpa == 0 {
+		f.Open = append(f.Open, item+": none could be planned, for "+t.Why)
 		return nil
 	}
 	return f.testPressure(t, item, text)
@@ -106,7 +107,7 @@ func (f *Filled) testPressure(t LeakTest, item, text string) error {
 	kpa := int64(float64(p)/1000 + 0.5)
 	switch {
 	case t.most > 0 && kpa > t.most:
-		f.reject(item, fmt.Sprintf("was made at %s, above the lowest rating", text), "Take out of use what was tested above its rating until its maker or a competent person clears it.", practice)
+		f.reject(item, fmt.Sprintf("was made at %s, above the %s that the line may see", text, t.limitText), "Take out of use what was tested above its rating until its maker or a competent person clears it, and see that every relief device is tight.", practice)
 	case kpa < t.kpa*99/100: // what a gauge of class 1 cannot tell apart
 		f.Open = append(f.Open, fmt.Sprintf("%s: %s is below the planned %s", item, text, t.Pressure))
 	}

@@ -10,6 +10,7 @@ func (l *List) Form() string {
 	var b strings.Builder
 	fmt.Fprintf(&b, "# Inspection record of line %s. Fill in every reading; an empty one is never taken as good.\n", oneLine(l.Line))
 	fmt.Fprintf(&b, "# Then: lineworthy inspect SHEET --record THIS --store RECORDS.jsonl --who NAME\n")
+	fmt.Fprintf(&b, "# %s\n", oneLine(l.Verdict))
 	fmt.Fprintf(&b, "line: %q\nsheet_sha256: %q\nday: \"\" # of the inspection, like %s\nitems:\n", l.Line, l.Sum, l.AsOf)
 	for _, i := range l.Items {
 		fmt.Fprintf(&b, "  - id: %q # %s\n", i.ID, oneLine(strings.TrimSpace(i.Kind+" "+i.Name)))
@@ -23,7 +24,7 @@ func (l *List) Form() string {
 	}
 	b.WriteString("holds:\n")
 	for _, h := range l.Holds {
-		fmt.Fprintf(&b, "  - id: %q # %s\n    passed: \"\" # yes or no\n", h.ID, h.Text)
+		fmt.Fprintf(&b, "  - id: %q # %s\n    passed: \"\" # yes or no\n", h.ID, oneLine(h.Text))
 	}
 	return b.String()
 }

@@ -8,11 +8,11 @@ type Group struct {
 	Reject []Reject
 }
 
-var groupNames = []string{"any joint", "any hose", "any vessel", "any other part"}
+var groupNames = []string{"any cylinder", "any supply", "any joint", "any hose", "any vessel", "any point", "any other part"}
 
 func groupOf(i *Item) string {
 	switch i.Kind {
-	case "joint", "hose", "vessel":
+	case "joint", "hose", "vessel", "cylinder", "supply", "point":
 		return "any " + i.Kind
 	}
 	return "any other part"

@@ -60,7 +60,7 @@ func fill(l *inspect.List, changed map[string]string) string {
 			switch {
 			case f.Key == "damage":
 				text = "none"
-			case f.Key == "at_rest":
+			case f.Key == "at_rest", f.Key == "shut", f.Key == "restraint":
 				text = "yes"
 			}
 			put(i.ID, f.Key, text)
@@ -117,7 +117,7 @@ func TestReadings(t *testing.T) {
 		"valve stuck":           {"V1/damage", "handle does not move", report.Unfit, "damage found"},
 		"it leaks":              {"leak liquid/leaks", "yes", report.Unfit, "it leaks"},
 		"tested with air":       {"leak liquid/fluid", "compressed air", report.Unfit, "carries what can burn"},
-		"tested too high":       {"leak liquid/pressure", "20.2 bar(g)", report.Unfit, "above the lowest rating"},
+		"tested too high":       {"leak liquid/pressure", "20.2 bar(g)", report.Unfit, "above the 292 psig that the line may see"},
 		"tested too low":        {"leak liquid/pressure", "5 bar(g)", report.Unproven, ""},
 		"hold point not passed": {"hold stop/passed", "no", report.Unfit, "was not passed"},
 		"clean":                 {"", "", report.Conditional, ""},
@@ -169,6 +169,13 @@ func TestBadRecord(t *testing.T) {
 		"unknown word":  {`condition: "sound, cover-pricked"`, "condition: bent", "use sound, kinked"},
 		"no unit":       {`resistance: "3 ohm"`, `resistance: "3"`, "resistance of H1"},
 		"unknown entry": {"holds:", "hold_points:", "hold_points"},
+		"no digest":     {"sheet_sha256: \"", "# \"", "sheet_sha256 is missing"},
+		"second record": {"holds:", "---\nholds:", "a file holds one record"},
+		"no id":         {`id: "H1"`, `identity: "H1"`, "without its id"},
+		"given twice":   {"day: ", "day: 2026-11-24\nday: ", "day is given twice"},
+		"no list":       {"items:", "items: none\nx:", "items: write it as a list"},
+		"hidden":        {`tag: "AN-05-H1"`, `tag: "AN-05-H1\e[2J"`, "tag: it holds characters that cannot be printed"},
+		"other text":    {`tag: "AN-05-H1"`, "tag: \"Bl\xe4schen\"", "save it as UTF-8"},
 	} {
 		t.Run(name, func(t *testing.T) {
 			l, _ := listOf(t, e, ammonia)

@@ -1,6 +1,8 @@
 package inspect
 
 import (
+	"fmt"
+	"strconv"
 	"strings"
 
 	"lineworthy/catalog"
@@ -18,12 +20,34 @@ func jointItem(j *resolve.Joint, needs map[string]facts.Joint, cat *catalog.Cata
 	i.Fields = []Field{{Key: "damage", Verb: Look, Label: "both faces and threads clean and whole, nothing forced; write none, or what is wrong"}}
 	sealed := !known.NeedsSeal.Known || known.NeedsSeal.V || len(j.Seals) > 0
 	if sealed && (j.A.Sheet != nil || j.B.Sheet != nil) {
-		i.Fields = append(i.Fields, Field{Key: "seal", Verb: Look, Label: "seal in place, whole and clean" + sealMaterial(j) + ": write its kind, or none", Expect: kinds(j), put: sealPut(j, cat)})
+		f := Field{Key: "seal", Verb: Look, Label: "seal in place, whole and clean" + sealMaterial(j) + ": write its kind, and its material where that is marked (o-ring of FKM), or none", Expect: kinds(j), put: sealPut(j, cat)}
+		i.Fields = append(i.Fields, otherSeal(f, j, cat))
+	}
+	if e := boltEnd(j); e != nil {
+		i.Fields = append(i.Fields, leaf("bolts", Look, "bolts fitted and tight, counted", &e.Bolts, count))
 	}
 	if e := lockEnd(j); known.NeedsLock && e != nil {
 		i.Fields = append(i.Fields, leaf("locked", Look, "once it is made: levers pinned or ring turned home: yes or no", &e.Locked, yes))
 	}
 	return i
+}
+
+// boltEnd is the end at which the sheet counts the bolts.
+func boltEnd(j *resolve.Joint) *sheet.End {
+	for _, e := range []*resolve.End{j.A, j.B} {
+		if e.Sheet != nil && e.Sheet.Bolts.Set {
+			return e.Sheet
+		}
+	}
+	return nil
+}
+
+func count(text string) (int, error) {
+	n, err := strconv.Atoi(text)
+	if err != nil || n < 0 {
+		return 0, fmt.Errorf("%q: write how many, like 4", text)
+	}
+	return n, nil
 }
 
 func lockEnd(j *resolve.Joint) *sheet.End {

@@ -10,14 +10,18 @@ import (
 
 // LeakTest is the tightness test of one run before product enters it. It proves no strength.
 type LeakTest struct {
-	Run      string
-	Pressure string // empty when none can be given; Why says so
-	Fluid    string
-	How      string
-	Why      string
-	kpa      int64 // planned; 0 when none can be given
-	most     int64 // lowest rating; 0 when not known
-	fuel     bool
+	Run       string
+	Pressure  string // empty when none can be given; Why says so
+	Fluid     string
+	How       string
+	Why       string
+	kpa       int64  // planned; 0 when none can be given
+	most      int64  // lowest of ratings and relief; 0 when not known
+	limitText string // most as printed
+	fuel      bool   // something on the line can burn
+	never     bool   // never air or oxygen
+	inert     bool   // with an inert gas alone
+	wet       bool   // with a liquid alone
 }
 
 // ofRelief keeps a test below the point where a relief device begins to simmer (practice, no source).
@@ -26,39 +30,69 @@ const ofRelief = 0.9
 // operating are the cases a sound line sees; a failed regulator or a vessel shut in and warmed is none of them.
 var operating = []string{"duty", "vapour-pressure", "pump-shut-in"}
 
-const minutesHeld = "Raise it in steps, hold it 10 minutes, and go over every joint with leak fluid (practice, no source); "
+const (
+	minutesHeld = "Raise it in steps, hold it 10 minutes, and go over every joint, with leak fluid where it is gas (practice, no source); nobody tightens anything or feels for a leak with a hand under pressure"
+	forOxygen   = "; take leak fluid made for oxygen, and let none of it in"
+)
 
 func leakTest(r *resolve.Run, f *facts.Facts, shown Shown) LeakTest {
-	t := LeakTest{Run: r.Key, Fluid: testFluid(r)}
-	t.How = minutesHeld + "nobody tightens anything under pressure"
-	if regulated(r) >= 0 {
-		t.How += "; behind the regulator, with the source shut"
-	}
-	for _, x := range r.Fluids {
-		t.fuel = t.fuel || resolve.Yes(x.Cat.Hazards.Flammable)
-	}
+	t := LeakTest{Run: r.Key, fuel: f.Line.Flammable}
 	behind := regulated(r)
 	want, known := highest(r, f, behind)
 	low, item, rated := lowest(r, f, behind)
-	t.Why = "the highest pressure in operation"
 	switch {
 	case !known:
-		t.Why = "no pressure can be given: what the source brings is not known"
-		return t
+		t.Why = "what the source brings is not known"
 	case !rated && item == "":
-		t.Why = "no pressure can be given: no rating is known in this stretch"
-		return t
+		t.Why = "no rating is known in this stretch"
 	case !rated:
-		t.Why = "no pressure can be given: the rating of " + item + " is not known"
-		return t
-	case want > low:
-		want, t.Why = low, "kept at the lowest of the ratings and set pressures, "+item+": operation goes beyond it, and the line must not be used as it is"
+		t.Why = "the rating of " + item + " is not known"
 	}
-	t.kpa, t.most = want, low
-	t.Pressure = shown.Pressure(units.GaugePressure(want * 1000))
-	t.How += apart(r, want, shown)
-	t.Why += "; at most " + shown.Pressure(units.GaugePressure(low*1000)) + " (" + item + ")"
+	if t.Why != "" {
+		t.choose(r, t.fuel, 0)
+		t.How = "Neither test nor use the line before that is known"
+		return t
+	}
+	t.choose(r, t.fuel, want)
+	t.limit(r, want, low, item, shown)
+	t.How = minutesHeld + apart(r, t.kpa, shown)
+	if t.Fluid == oilFree {
+		t.How += forOxygen
+	}
+	if behind >= 0 {
+		id := r.Parts[behind].ID
+		t.How += "; behind " + id + ", with the source shut. The joints before " + id + " are gone over when its source is opened, slowly and with " + id + " backed off"
+	}
 	return t
+}
+
+// limit keeps the test below every rating, below where a relief device opens, and below what a vessel bears that stands under it.
+func (t *LeakTest) limit(r *resolve.Run, want, low int64, item string, shown Shown) {
+	t.Why = "the highest pressure in operation"
+	if want > low {
+		want, t.Why = low, "kept at the lowest of the ratings, "+item+": operation goes beyond it, and the line must not be used as it is"
+	}
+	if set, id := opens(r, regulated(r)); id != "" && set < low {
+		low, item = set, "nine tenths of the set pressure of "+id
+		if want > low {
+			want, t.Why = low, "kept where "+id+" stays shut; operation comes nearer to its set pressure, so go over the joints again at the first use"
+		}
+	}
+	if most, under := vesselUnder(r, want); under && most < low {
+		low, item = most, r.Target.Key
+	}
+	t.kpa, t.Pressure = shownAs(want, shown)
+	t.most, t.limitText = shownAs(low, shown)
+	t.Why += "; at most " + t.limitText + " (" + item + ")"
+}
+
+// shownAs is the pressure as the list has it, and what these digits mean: a test at exactly that is as planned.
+func shownAs(kpa int64, shown Shown) (int64, string) {
+	text := shown.Pressure(units.GaugePressure(kpa * 1000))
+	if p, _, err := units.ParseGauge(text); err == nil {
+		kpa = int64(float64(p)/1000 + 0.5)
+	}
+	return kpa, text
 }
 
 // regulated is the last regulator of the run: the test is behind it.
@@ -107,15 +141,20 @@ func lowest(r *resolve.Run, f *facts.Facts, behind int) (least int64, item strin
 			least, item = c.RatedKPa.V, c.ID
 		}
 	}
+	return least, item, item != ""
+}
+
+// opens is nine tenths of the lowest set pressure of a relief device of the stretch, and the device.
+func opens(r *resolve.Run, behind int) (least int64, id string) {
 	for i, p := range r.Parts {
-		if p.Sheet.Kind.V != "relief" || !p.Sheet.Set.Set || i <= behind || item == "" {
+		if p.Sheet.Kind.V != "relief" || i <= behind {
 			continue
 		}
-		if set := int64(p.Sheet.Set.V.Pascals / 1000 * ofRelief); set < least {
-			least, item = set, "nine tenths of the set pressure of "+p.ID
+		if set, known := takes(p.Sheet.Set, ofRelief); known && (id == "" || set < least) {
+			least, id = set, p.ID
 		}
 	}
-	return least, item, item != ""
+	return least, id
 }
 
 // stretch says whether the owner of a capacity, a part or the seal of a joint, lies in the stretch under test.

@@ -88,13 +88,57 @@ func TestLeakTestRegulated(t *testing.T) {
 	for _, path := range []string{"oxygen/line.yaml", "pump/line.yaml"} { // no rating is stated
 		l, _ := listOf(t, engine(t), "../../testdata/sequences/"+path)
 		require.Empty(t, l.Tests[0].Pressure)
-		require.Contains(t, l.Tests[0].Why, "no pressure can be given")
+		require.Contains(t, l.Tests[0].Why, "is not known")
+		require.Contains(t, l.Text(report.Options{Width: 200}), "none can be given (")
 	}
 }
 
+// TestEquipment: what to wear follows from each fluid, from what the vessels hold and from the heat, and forgets none.
 func TestEquipment(t *testing.T) {
-	l, _ := listOf(t, engine(t), ammonia)
-	require.True(t, slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
-	water, _ := listOf(t, engine(t), "../../testdata/lines/cip-dairy/line.yaml")
-	require.False(t, slices.ContainsFunc(water.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text, "breathing protection") }))
+	const acid = "acid-into-hypochlorite-corrected"
+	cold := edited(t, "caustic-drum", "carries: [product", "carries: [cold, product", "\nvessels:", "\n  cold: {fluid: water, temperature: {normal: 20 °C, highest: 20 °C}}\nvessels:")
+	for _, x := range []struct {
+		path, text string
+		told       bool
+	}{
+		{ammonia, "breathing protection", true},
+		{shipped("cip-dairy"), "breathing protection", false},
+		{shipped("air-tools"), "free of oil", false}, // air is no oxidiser to dress for
+		{shipped("oxygen-furnace"), "free of oil", true},
+		{shipped(acid), "Sodium hypochlorite solution in hypochlorite-tank is corrosive", true},
+		{shipped(acid), "acid-tank", false}, // it holds what is carried
+		{shipped(acid), "free of oil", false},
+		{shipped(acid), "an escape set for breathing", true}, // acid and hypochlorite give off chlorine
+		{butanone, "an escape set", false},
+		{butanone, "gloves of a material that the data sheet names", true},
+		{butanone, "a burning gas", false},
+		{shipped("hydrogen-reactor"), "a burning gas is put out by shutting its source", true},
+		{shipped("hydraulic-rig"), "a fine jet goes through skin", true},
+		{shipped("cip-dairy"), "a fine jet", false},
+		{shipped("steam-sterilise"), "face shield, gloves, sleeves and apron against heat", true},
+		{cold, "against heat", true}, // one fluid twice, the second time hot
+	} {
+		l, _ := listOf(t, engine(t), x.path)
+		told := slices.ContainsFunc(l.Equipment, func(a inspect.Advice) bool { return strings.Contains(a.Text+" "+a.Why, x.text) })
+		require.Equal(t, x.told, told, "%s: %s", x.path, x.text)
+	}
+}
+
+// TestPrint: loose pages can be told apart and put in order, a heading stays with its table, and no name breaks out of the style.
+func TestPrint(t *testing.T) {
+	l, _ := listOf(t, engine(t), edited(t, "cip-dairy", "line: CI-25", `line: 'CI-25"; } </style><b>'`))
+	page, err := l.HTML()
+	require.NoError(t, err)
+	require.Contains(t, page, "h2, h2 + p { break-after: avoid; }")
+	require.Contains(t, page, `"page " counter(page) " of " counter(pages)`)
+	require.Contains(t, page, "sheet "+l.Sum[:12])
+	require.NotContains(t, page, "<b>")
+	require.Equal(t, 1, strings.Count(page, "</style>"))
+}
+
+// TestOfThatDay: a line that is cleared is so for one job.
+func TestOfThatDay(t *testing.T) {
+	const once = "for the job of that day"
+	require.Contains(t, inspected(t, ammonia, nil).Text(report.Options{}), once)
+	require.NotContains(t, inspected(t, ammonia, map[string]string{"H1/condition": "kinked"}).Text(report.Options{}), once)
 }

@@ -1,6 +1,7 @@
 package inspect
 
 import (
+	"cmp"
 	"fmt"
 	"slices"
 	"strings"
@@ -12,7 +13,7 @@ import (
 )
 
 // items puts every reading where it belongs and notes each that is missing.
-func (f *Filled) items(nodes []yaml.Node) (bad []error) {
+func (f *Filled) items(nodes []*yaml.Node) (bad []error) {
 	given := map[string][]Reading{}
 	for _, n := range nodes {
 		id, line, rs, err := pairs(n)
@@ -48,7 +49,7 @@ func (f *Filled) item(i *Item, given []Reading) (bad []error) {
 			continue
 		}
 		r := given[at]
-		r.Item, r.Expect = i.ID, x.Expect
+		r.Item, r.Expect, r.same = i.ID, x.Expect, x.same != nil && x.same(r.Text)
 		f.Readings = append(f.Readings, r)
 		if err := f.read(i, x, r); err != nil {
 			bad = append(bad, fmt.Errorf("line %d: %s of %s: %w", r.line, x.Key, i.ID, err))
@@ -77,13 +78,20 @@ func keys(i *Item) string {
 }
 
 // vague are words that people write where nothing is wrong, or where something is.
-var vague = []string{"ok", "o.k.", "okay", "yes", "no", "good", "fine", "sound", "checked", "done", "n/a", "-", "x"}
+var vague = []string{"ok", "o.k.", "okay", "yes", "no", "good", "fine", "sound", "checked", "done", "n/a", "-", "x", "nothing", "nil", "none.", "no damage", "?"}
+
+// unclear says whether a remark can mean either; most that begin with "no" mean that all is well, and some do not.
+func unclear(text string) bool {
+	text = strings.ToLower(text)
+	first, _, more := strings.Cut(text, " ")
+	return slices.Contains(vague, text) || more && slices.Contains([]string{"no", "none", "nothing", "all", "without"}, strings.TrimRight(first, ",;:."))
+}
 
 // read files one reading: in the sheet, or here when the sheet has no place for it.
 func (f *Filled) read(i *Item, x Field, r Reading) error {
 	switch {
 	case x.Key == "damage":
-		if slices.Contains(vague, strings.ToLower(r.Text)) {
+		if unclear(r.Text) {
 			return fmt.Errorf("%q can mean either: write none, or what is wrong", r.Text)
 		}
 		if !strings.EqualFold(r.Text, "none") {
@@ -93,15 +101,30 @@ func (f *Filled) read(i *Item, x Field, r Reading) error {
 	case x.put == nil:
 		ok, err := yes(r.Text)
 		if err == nil && !ok {
-			f.reject(i.ID, x.Label+" was answered with no", "Replace it.", practice)
+			f.reject(i.ID, x.Label+": answered with no", cmp.Or(x.mend, "Replace it."), practice)
 		}
 		return err
 	}
+	f.beside(i, x, r) // before the sheet takes the reading in
 	if err := x.put(r.Text); err != nil {
 		return err
 	}
 	f.dated(i, x.Key)
 	return nil
+}
+
+// beside puts the reading beside what the sheet says, where no rule does.
+func (f *Filled) beside(i *Item, x Field, r Reading) {
+	if x.unlike != nil {
+		if says := x.unlike(r.Text); says != "" {
+			f.reject(i.ID, says, x.mend, practice)
+		}
+	}
+	if x.doubt != nil {
+		if why := x.doubt(r.Text); why != "" {
+			f.Open = append(f.Open, i.ID+": "+x.Key+": "+why)
+		}
+	}
 }
 
 // dated gives what was seen and measured the day of the inspection.
@@ -116,6 +139,22 @@ func (f *Filled) dated(i *Item, key string) {
 	case "resistance":
 		i.part.ResistTest = of
 		f.graded(i)
+	case "tested":
+		f.overdue(i)
+	}
+}
+
+// overdue holds to its interval what no rule does: those for hoses and relief devices are among the rules.
+func (f *Filled) overdue(i *Item) {
+	p := i.part
+	if p.Kind.V == "hose" || p.Kind.V == "relief" || !p.TestEvery.Set {
+		return
+	}
+	if last := p.Tested.V.AddMonths(p.TestEvery.V); f.Day.Days > last.Days {
+		f.reject(i.ID, "its test of "+p.Tested.Text+" is overdue since "+last.String(), "Take it out of use until it is tested, or fit one that is in date.", practice)
+	}
+	if p.Tested.V.Days > f.Day.Days {
+		f.reject(i.ID, "its test of "+p.Tested.Text+" is still to come", "Read the date again.", practice)
 	}
 }
 

@@ -1,10 +1,8 @@
 package inspect
 
 import (
-	"bytes"
 	"errors"
 	"fmt"
-	"io"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -19,16 +17,7 @@ type Reading struct {
 	Text   string `json:"reading"`
 	Expect string `json:"sheet,omitempty"` // what the sheet says
 	line   int
-}
-
-// record is the file as it is written.
-type record struct {
-	Line  string      `yaml:"line"`
-	Sum   string      `yaml:"sheet_sha256"`
-	Day   string      `yaml:"day"`
-	Items []yaml.Node `yaml:"items"`
-	Tests []yaml.Node `yaml:"leak_tests"`
-	Holds []yaml.Node `yaml:"holds"`
+	same   bool // as the sheet says
 }
 
 // Filled is a record that was read into the sheet.
@@ -51,34 +40,39 @@ type Rejected struct {
 // Merge reads the record and writes its readings into the sheet of the list. The error names every place that cannot be
 // read, with its line; the list is of no use then.
 func (l *List) Merge(text []byte) (*Filled, error) {
-	var r record
-	d := yaml.NewDecoder(bytes.NewReader(text))
-	d.KnownFields(true)
-	if err := d.Decode(&r); errors.Is(err, io.EOF) {
-		return nil, errors.New("the record is empty: write one with --format yaml")
-	} else if err != nil {
+	r, err := open(text)
+	if err != nil {
+		return nil, err
+	}
+	if err := l.same(r); err != nil {
 		return nil, err
 	}
 	f := &Filled{list: l, Readings: []Reading{}, Open: []string{}, Rejected: []Rejected{}}
 	var bad []error
-	if r.Line != l.Line {
-		bad = append(bad, fmt.Errorf("the record is of line %q, and the sheet of line %q", r.Line, l.Line))
-	}
-	if r.Sum != l.Sum {
-		bad = append(bad, errors.New("the sheet was changed since this record was printed (its SHA-256 differs): print the list anew and read again what changed"))
-	}
-	var err error
-	if f.Day, err = units.ParseDate(r.Day); err != nil || f.Day.MonthOnly {
+	if f.Day, err = units.ParseDate(r.day); err != nil || f.Day.MonthOnly {
 		bad = append(bad, errors.New("day: write the day of the inspection, like 2026-11-25"))
 	}
-	bad = append(bad, f.items(r.Items)...)
-	bad = append(bad, f.tests(r.Tests)...)
-	bad = append(bad, f.holds(r.Holds)...)
+	bad = append(bad, f.items(r.items)...)
+	bad = append(bad, f.tests(r.tests)...)
+	bad = append(bad, f.holds(r.holds)...)
 	return f, errors.Join(bad...)
 }
 
+// same says why a record belongs to another list. Its readings mean nothing here then, and are not gone into.
+func (l *List) same(r record) error {
+	switch {
+	case r.line != l.Line:
+		return fmt.Errorf("the record is of line %q, and the sheet of line %q: give the record of this sheet", r.line, l.Line)
+	case r.sum == "":
+		return errors.New("sheet_sha256 is missing, which says which sheet the record was printed from: print the list anew with --format yaml")
+	case r.sum != l.Sum:
+		return errors.New("the sheet was changed since this record was printed (its SHA-256 differs): print the list anew and read again what changed")
+	}
+	return nil
+}
+
 // pairs are the keys and texts of one entry of the record.
-func pairs(n yaml.Node) (id string, line int, out []Reading, err error) {
+func pairs(n *yaml.Node) (id string, line int, out []Reading, err error) {
 	if n.Kind != yaml.MappingNode {
 		return "", n.Line, nil, fmt.Errorf("line %d: write it as id and readings", n.Line)
 	}
@@ -89,15 +83,20 @@ func pairs(n yaml.Node) (id string, line int, out []Reading, err error) {
 			return id, n.Line, nil, fmt.Errorf("line %d: %s is given twice", k.Line, k.Value)
 		}
 		seen[k.Value] = true
+		if k.Value == "id" || k.Value == "run" {
+			if id, err = name(v); err != nil {
+				return id, n.Line, nil, err
+			}
+			continue
+		}
 		text, err := scalar(v)
 		if err != nil {
 			return id, n.Line, nil, fmt.Errorf("line %d: %s: %w", v.Line, k.Value, err)
 		}
-		if k.Value == "id" || k.Value == "run" {
-			id = text
-			continue
-		}
 		out = append(out, Reading{Key: k.Value, Text: text, line: v.Line})
+	}
+	if id == "" {
+		return "", n.Line, nil, fmt.Errorf("line %d: an entry without its id: write it as the form has it", n.Line)
 	}
 	return id, n.Line, out, nil
 }
@@ -108,7 +107,7 @@ func scalar(v *yaml.Node) (string, error) {
 	case v.Kind == yaml.ScalarNode && v.Tag == "!!null":
 		return "", nil
 	case v.Kind == yaml.ScalarNode:
-		return strings.TrimSpace(v.Value), nil
+		return plain(v.Value)
 	case v.Kind == yaml.SequenceNode:
 		var words []string
 		for _, x := range v.Content {
@@ -117,7 +116,13 @@ func scalar(v *yaml.Node) (string, error) {
 			}
 			words = append(words, x.Value)
 		}
-		return strings.Join(words, ", "), nil
+		return plain(strings.Join(words, ", "))
 	}
 	return "", errors.New("write one word or number")
+}
+
+// plain takes line ends and spaces together, as in a remark of several lines.
+func plain(text string) (string, error) {
+	text = strings.Join(strings.Fields(text), " ")
+	return text, Printable(text)
 }

@@ -80,7 +80,7 @@ func partRejects(p *sheet.Part) []Reject {
 	return append(out, due(p)...)
 }
 
-var vesselRejects = []Reject{{"dents, cracks, leaks or severe corrosion; label or plate missing or of another fluid; vent blocked", practice}}
+var vesselRejects = []Reject{{"dents, cracks, leaks or severe corrosion; plate missing or of another vessel; label of another fluid; vent blocked", practice}}
 
 func jointRejects(j *resolve.Joint) []Reject {
 	out := []Reject{{"seal missing, cut, hard, swollen or of another kind; faces scored; threads damaged; ends of different standards forced together", practice}}

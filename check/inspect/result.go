@@ -34,19 +34,19 @@ func (f *Filled) Judge(who string, base, now *report.Verdict) *Result {
 		FromReadings: []report.Finding{}, FromSheet: []report.Finding{}, Rejected: f.Rejected, Unjudged: now.Unjudged, Open: f.Open,
 		Confirm: len(now.Confirm), Readings: f.Readings, Digests: now.Digests, Differs: []Reading{},
 	}
-	known := map[[2]string]string{}
+	known := map[[3]string]bool{} // a rule may find several things on one subject
 	for _, x := range base.Findings {
-		known[[2]string{x.Rule, x.Subject}] = x.Message
+		known[[3]string{x.Rule, x.Subject, x.Message}] = true
 	}
 	for _, x := range now.Findings {
-		if known[[2]string{x.Rule, x.Subject}] == x.Message {
+		if known[[3]string{x.Rule, x.Subject, x.Message}] {
 			r.FromSheet = append(r.FromSheet, x)
 		} else {
 			r.FromReadings = append(r.FromReadings, x)
 		}
 	}
 	for _, x := range f.Readings {
-		if x.Expect != "" && x.Expect != x.Text {
+		if x.Expect != "" && x.Expect != x.Text && !x.same {
 			r.Differs = append(r.Differs, x)
 		}
 	}
@@ -61,6 +61,6 @@ func (f *Filled) word(r *Result) {
 		r.Word, r.Reason = report.Unfit, fmt.Sprintf("The inspection rejects %d of what was looked at.", len(f.Rejected))
 	case r.Word == report.Unfit:
 	case len(f.Open) > 0:
-		r.Word, r.Reason = report.Unproven, fmt.Sprintf("%d of what the list asks for was not read or not done.", len(f.Open))
+		r.Word, r.Reason = report.Unproven, fmt.Sprintf("%d of what the list asks for was not read, was not done or shows nothing.", len(f.Open))
 	}
 }

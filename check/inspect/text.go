@@ -2,6 +2,7 @@ package inspect
 
 import (
 	"fmt"
+	"strings"
 
 	"lineworthy/check/report"
 )
@@ -12,7 +13,8 @@ const asks = "Before the job: look at, read and measure"
 func (l *List) Text(o report.Options) string {
 	r := report.NewPaper(o, false)
 	r.Title("", l.Line, asks+". "+l.Title)
-	r.Para("", "Made from sheet "+l.Sheet+" for "+l.AsOf+". It does not say whether the line is fit: see lineworthy check. In walking order, from source to destination.")
+	r.Para("", "Made from sheet "+l.Sheet+" for "+l.AsOf+", in walking order from source to destination.")
+	r.Para("", l.Verdict)
 	r.Section("Wear and have at hand", "the safety data sheet, section 8, is the authority; this list follows from the hazards in the catalog (practice).")
 	for _, a := range l.Equipment {
 		r.Para("- ", a.Text+" ("+a.Why+")")
@@ -43,16 +45,22 @@ func cautions() []string {
 
 // title is the item as it is called.
 func (i *Item) title() string {
-	t := i.Kind + " " + i.ID
+	t := i.ID
+	if !strings.HasPrefix(t, i.Kind+" ") {
+		t = i.Kind + " " + t
+	}
 	if i.Name != "" {
 		t += ", " + i.Name
+	}
+	if i.Run != "" {
+		t += " (run " + i.Run + ")"
 	}
 	return t
 }
 
 func (i *Item) text(r *report.Paper, n int) {
 	r.Blank()
-	r.Para(fmt.Sprintf("%2d. ", n), i.title()+" (run "+i.Run+")")
+	r.Para(fmt.Sprintf("%2d. ", n), i.title())
 	for _, f := range i.Fields {
 		says := f.Verb + ", " + f.Label
 		if f.Expect != "" {
@@ -80,6 +88,9 @@ func (x *Result) Text(o report.Options) string {
 	head := map[report.Word]string{report.Fit: "CLEARED", report.Conditional: "CLEARED, WITH CONDITIONS", report.Unproven: "NOT CLEARED: UNPROVEN", report.Unfit: "NOT CLEARED: UNFIT"}[x.Word]
 	r.Title(x.Word, head, x.Line+", inspected on "+x.Day+" by "+x.Who)
 	r.Para("", x.Reason)
+	if x.Word == report.Fit || x.Word == report.Conditional {
+		r.Para("", "This holds for the job of that day: look, read and measure again before the next.")
+	}
 	r.Section("From the readings", fmt.Sprintf("%d found.", len(x.FromReadings)+len(x.Rejected)))
 	for _, f := range x.FromReadings {
 		finding(r, f)
@@ -112,13 +123,16 @@ func finding(r *report.Paper, f report.Finding) {
 
 func (x *Result) rest(r *report.Paper) {
 	if len(x.Open) > 0 {
-		r.Section("Not read or not done", "what is not known is never counted as good.")
+		r.Section("Not read, not done or not shown", "what is not known is never counted as good.")
 		r.Bullets(x.Open)
 	}
 	if len(x.Unjudged) > 0 {
 		r.Section("Could not be judged", fmt.Sprintf("%d. See lineworthy check.", len(x.Unjudged)))
 		for _, u := range x.Unjudged {
 			r.Para("- ", u.Subject+": "+u.Why)
+			if u.Ask != "" {
+				r.Para("  Find out: ", u.Ask)
+			}
 		}
 	}
 	var rows [][]string
@@ -130,6 +144,6 @@ func (x *Result) rest(r *report.Paper) {
 		r.Table([]string{"Item", "Reading", "Sheet says", "Read"}, rows)
 	}
 	if x.Confirm > 0 {
-		r.Section("To confirm", fmt.Sprintf("%d values of the catalog are still to be looked up: see lineworthy check.", x.Confirm))
+		r.Section("To confirm", fmt.Sprintf("%d values of the catalog are still to be looked up, unless a signed approval accepts them: see lineworthy check and lineworthy verify.", x.Confirm))
 	}
 }

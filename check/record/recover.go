@@ -2,6 +2,7 @@ package record
 
 import (
 	"bytes"
+	"errors"
 	"fmt"
 	"io"
 	"path/filepath"
@@ -19,6 +20,9 @@ func (s *Store) recover(file disk, size int64, now time.Time, r *Receipt) (last,
 		return prev, size, err
 	}
 	whole := size - int64(len(tail))
+	if whole == 0 && !begun(tail) {
+		return last{}, 0, errors.New("it holds something that is no record: name another file")
+	}
 	before, err := lastLine(file, whole)
 	if err != nil {
 		return last{}, 0, err
@@ -33,6 +37,17 @@ func (s *Store) recover(file disk, size int64, now time.Time, r *Receipt) (last,
 // torn tells the two marks of a write cut short. No line that was acknowledged bears either: JSON has no NUL bytes.
 func torn(tail []byte) bool {
 	return len(tail) > 0 && (tail[len(tail)-1] != '\n' || bytes.IndexByte(tail, 0) >= 0)
+}
+
+// begun says whether bytes can be the start of a first line, or a page of it that never reached the disk. A note of one line,
+// say, is no record and must not be moved out of its file.
+func begun(tail []byte) bool {
+	for i, c := range []byte(`{"seq":1,"prev":"`) {
+		if i < len(tail) && tail[i] != c && tail[i] != 0 {
+			return false
+		}
+	}
+	return true
 }
 
 // setAside keeps the bytes before it cuts them off. It may be cut short itself and done again: the name of the file comes

@@ -81,3 +81,18 @@ func TestSetAsideTwice(t *testing.T) {
 	assert.Len(t, files, 1)
 	assert.True(t, strings.HasPrefix(filepath.Base(files[0]), "record.jsonl.torn-2-"))
 }
+
+// TestForeignFile: a file of one line without its line feed looks torn, but is somebody's: it is left as it is.
+func TestForeignFile(t *testing.T) {
+	for _, text := range []string{"hello", `{"seq":2,`, `{"line":"KD-104"}`, "{ "} {
+		path := written(t, []byte(text))
+		_, err := At(path).Append(item(1))
+		require.ErrorContains(t, err, "no record: name another file", text)
+		after, err := os.ReadFile(path)
+		require.NoError(t, err)
+		require.Equal(t, text, string(after))
+		files, err := filepath.Glob(path + ".torn-*")
+		require.NoError(t, err)
+		require.Empty(t, files)
+	}
+}

@@ -1,10 +1,13 @@
 package main
 
 import (
+	"bytes"
 	"context"
 	"errors"
 	"fmt"
 	"io"
+	"os"
+	"strings"
 
 	"github.com/spf13/cobra"
 
@@ -57,8 +60,11 @@ func (f inspectFlags) check() error {
 	want := []string{"text", "yaml", "html"}
 	switch {
 	case f.record != "":
-		if want = []string{"text", "json"}; f.who == "" {
+		if want = []string{"text", "json"}; strings.TrimSpace(f.who) == "" {
 			return errors.New("--record needs --who, the name of the one who inspected")
+		}
+		if err := inspect.Printable(f.who); err != nil {
+			return fmt.Errorf("--who: %w", err)
 		}
 	case f.store != "" || f.who != "" || f.time != "":
 		return errors.New("--store, --who and --time go with --record, the filled-in record")
@@ -71,8 +77,31 @@ func (f inspectFlags) check() error {
 	return fmt.Errorf("--format %s: want one of %v here", f.format, want)
 }
 
+// spared refuses to write over what cannot be had again: the sheet, a record that may be filled in, the store.
+func (f inspectFlags) spared(path string) error {
+	there, err := os.Stat(f.out)
+	if err != nil {
+		return nil // nothing is there, or the write says what is wrong
+	}
+	for _, keep := range []string{path, f.record, f.store} {
+		if other, err := os.Stat(keep); err == nil && os.SameFile(there, other) {
+			return fmt.Errorf("--out %s would be written over %s: name another file", f.out, keep)
+		}
+	}
+	if !there.Mode().IsRegular() {
+		return nil
+	}
+	if text, err := os.ReadFile(f.out); err == nil && bytes.Contains(text, []byte("\nsheet_sha256:")) {
+		return fmt.Errorf("%s is an inspection record, and is left as it is: name another file", f.out)
+	}
+	return nil
+}
+
 func runInspect(ctx context.Context, s streams, f inspectFlags, path string) error {
 	if err := f.check(); err != nil {
+		return usage(err)
+	}
+	if err := f.spared(path); err != nil {
 		return usage(err)
 	}
 	line, err := sheet.Read(path)
@@ -90,6 +119,11 @@ func runInspect(ctx context.Context, s streams, f inspectFlags, path string) err
 	if f.record != "" {
 		return runInspected(ctx, s, f, path, engine, list, line)
 	}
+	v, err := engine.Check(ctx, line)
+	if err != nil {
+		return err
+	}
+	list.Judged(v)
 	text, err := listText(s, f, list)
 	if err != nil {
 		return err

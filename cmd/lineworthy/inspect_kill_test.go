@@ -29,7 +29,7 @@ func TestInspectKilled(t *testing.T) {
 	store := filepath.Join(dir, "r.jsonl")
 	line, err := filepath.Abs("../../testdata/lines/ammonia-nurse/line.yaml")
 	require.NoError(t, err)
-	args := []string{"inspect", line, "--record", filledRecord(t, dir, line), "--who", "A. Example", "--store", store}
+	args := []string{"inspect", line, "--record", filledRecord(t, dir, line), "--who", "A. Example", "--store", store, "--time", "2026-11-25T09:00:00Z"}
 	begin := time.Now()
 	require.NoError(t, exec.Command(program, args...).Run())
 	whole := time.Since(begin)

@@ -5,12 +5,14 @@ import (
 	"fmt"
 	"io"
 	"os"
+	"time"
 
 	"lineworthy/check"
 	"lineworthy/check/inspect"
 	"lineworthy/check/record"
 	"lineworthy/check/report"
 	"lineworthy/check/sheet"
+	"lineworthy/check/units"
 )
 
 // runInspected judges a filled-in record. The readings are written into the line, which was read anew for it.
@@ -27,6 +29,9 @@ func runInspected(ctx context.Context, s streams, f inspectFlags, path string, e
 	if err != nil {
 		return usage(fmt.Errorf("%s: %w", f.record, err))
 	}
+	if err := past(filled.Day, when); err != nil {
+		return usage(fmt.Errorf("%s: %w", f.record, err))
+	}
 	result, err := inspected(ctx, f, path, e, filled, line)
 	if err != nil {
 		return err
@@ -41,6 +46,17 @@ func runInspected(ctx context.Context, s streams, f inspectFlags, path string, e
 	}
 	if code := worst([]*report.Verdict{{Word: result.Word}}, false); code != exitFit {
 		return outcome(code)
+	}
+	return nil
+}
+
+// ahead is how far the calendar of the easternmost place is before that of UTC.
+const ahead = 14 * time.Hour
+
+// past refuses a record of a day that is still to come: nobody has looked at anything on it.
+func past(on units.Date, when time.Time) error {
+	if last := when.UTC().Add(ahead); on.String() > last.Format(time.DateOnly) {
+		return fmt.Errorf("day: %s is still to come, for it is %s: write the day of the inspection, and see that the clock is right", on, when.UTC().Format(time.DateOnly))
 	}
 	return nil
 }

@@ -28,7 +28,7 @@ type keeper struct {
 }
 
 var keepers = []keeper{
-	{"inspect", []string{"inspect", "nurse.yaml", "--record", "filled.yaml", "--who", "A. Example", "--store", "r.jsonl"}, exitFit, "r.jsonl", chained("r.jsonl")},
+	{"inspect", []string{"inspect", "nurse.yaml", "--record", "filled.yaml", "--who", "A. Example", "--store", "r.jsonl", "--time", "2026-11-25T09:00:00Z"}, exitFit, "r.jsonl", chained("r.jsonl")},
 	{"sign", []string{"sign", "line.yaml", "--key", "me.pem", "--out", "a.json", "--append-to", "s.jsonl", "--as-of", "2026-11-25",
 		"--who", "A. Example", "--role", "engineer", "--decision", "refused"}, exitFit, "a.json", signedAndChained},
 	{"register", []string{"register", "lines", "--as-of", "2026-11-25", "--state", "state.jsonl", "--out", "list.txt"}, exitUnproven, "state.jsonl", takenOver},

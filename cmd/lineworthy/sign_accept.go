@@ -67,12 +67,15 @@ func (n *signing) fromList() ([]approval.Accepted, error) {
 	d := yaml.NewDecoder(bytes.NewReader(text))
 	d.KnownFields(true)
 	if err := d.Decode(&list); err != nil && !errors.Is(err, io.EOF) {
-		return nil, usage(fmt.Errorf("%s: %w", n.conditions, err))
+		return nil, usage(fmt.Errorf("%s: it is no list of conditions as sign writes it: %w", n.conditions, err))
+	}
+	if err := d.Decode(&yaml.Node{}); !errors.Is(err, io.EOF) {
+		return nil, usage(fmt.Errorf("%s: something follows the list, from a line --- on: a file holds one list", n.conditions))
 	}
 	var all []approval.Accepted
 	for _, l := range list {
 		if l.Reason+l.Until != "" {
-			all = append(all, approval.Accepted{Condition: l.Condition, Reason: l.Reason, Until: l.Until})
+			all = append(all, approval.Accepted{Condition: l.Condition, Says: l.Says, Reason: l.Reason, Until: l.Until})
 		}
 	}
 	return all, nil

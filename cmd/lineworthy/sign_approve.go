@@ -7,6 +7,7 @@ import (
 	"fmt"
 	"io/fs"
 	"os"
+	"slices"
 	"strings"
 
 	"gopkg.in/yaml.v3"
@@ -24,6 +25,9 @@ func (n *signing) envelope(ctx context.Context) (*approval.Envelope, error) {
 	}
 	if old != nil && n.who+n.role+n.decision+n.note+n.until+n.conditions+strings.Join(n.accept, "") == "" {
 		return old, n.countersign(ctx, old)
+	}
+	if n.who+n.role+n.decision == "" { // only a further signature goes without
+		return nil, usage(fmt.Errorf("%s is not there yet: say with --who, --role and --decision who decides what", n.file))
 	}
 	accepted, err := n.accepted(ctx)
 	if err != nil {
@@ -73,7 +77,11 @@ func (n *signing) countersign(ctx context.Context, old *approval.Envelope) error
 		return usage(err)
 	}
 	a := s.Predicate
-	made, err := n.statement(ctx, a, a.Conditions, then)
+	accepted := slices.Clone(a.Conditions)
+	for i := range accepted {
+		accepted[i].Says = "" // that they say the same is seen from the whole statement
+	}
+	made, err := n.statement(ctx, a, accepted, then)
 	if err != nil {
 		return err
 	}
@@ -114,9 +122,11 @@ func (n *signing) mayApprove(v *report.Verdict, a approval.Approval) error {
 	if len(open) == 0 {
 		return nil
 	}
-	fmt.Fprintf(n.err, `not signed: judged for %s the line is conditional, and %d of its %d conditions are not accepted with a reason and
-a last day that is still to come. The list to fill in is on the output; give it back with --conditions.
-`, v.AsOf, len(open), len(all))
+	fmt.Fprintf(n.err, "not signed: judged for %s the line is conditional; of its %d conditions these are not accepted with a reason and a last day that is still to come:\n", v.AsOf, len(all))
+	for _, c := range open {
+		fmt.Fprintf(n.err, "  %s\n", c.Name)
+	}
+	fmt.Fprintln(n.err, "The list to fill in is on the output; give it back with --conditions.")
 	if err := writeList(n.streams, all, a.Conditions); err != nil {
 		return err
 	}

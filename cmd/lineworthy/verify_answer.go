@@ -107,6 +107,9 @@ func (a *answer) compare(ctx context.Context, f verifyFlags, path string, on uni
 	if sum != a.Subject.Digest.SHA256 {
 		a.Differences = append(a.Differences, approval.Difference{What: "sheet", Signed: a.Subject.Digest.SHA256, Now: sum})
 	}
+	if line != nil && line.ID.Set && line.ID.V != a.Approval.Line {
+		a.say(statusStale, "the sheet given is of line %s, and the approval of line %s: it says nothing of that line", line.ID.V, a.Approval.Line)
+	}
 	if err == nil {
 		err = a.again(ctx, f, line, on)
 	}

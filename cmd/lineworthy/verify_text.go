@@ -25,7 +25,11 @@ func (a *answer) write(s streams, format string) error {
 }
 
 func (a *answer) text(w io.Writer) {
-	fmt.Fprintf(w, "%s  %s, on %s\n", strings.ToUpper(a.Status), a.File, a.AsOf)
+	word := strings.ToUpper(a.Status)
+	if a.Status == statusValid && !a.Compared {
+		word = "VALID AS SIGNED, NOT COMPARED WITH A SHEET"
+	}
+	fmt.Fprintf(w, "%s  %s, on %s\n", word, a.File, a.AsOf)
 	for _, r := range a.Reasons {
 		fmt.Fprintf(w, "  - %s\n", r)
 	}
@@ -90,7 +94,7 @@ func (a *answer) rests(w io.Writer) {
 	case a.Approval == nil:
 		return
 	case !a.Compared:
-		fmt.Fprintln(w, "\nNo sheet was given: whether the line is still the one signed is not known.")
+		fmt.Fprintln(w, "\nNo sheet was given: whether the line is still the one signed is not known. Give it after the file of the approval.")
 		return
 	case len(a.Differences) == 0:
 		fmt.Fprintln(w, "\nSheet, facts, rules and catalog rows are as signed.")
