@@ -67,7 +67,7 @@ func walk(l *resolve.Line, f *facts.Facts, cat *catalog.Catalog) (out []*Item) {
 
 func partItem(p *resolve.Part, fuel bool) *Item {
 	i := &Item{ID: p.ID, Kind: p.Sheet.Kind.V, Name: p.Sheet.Name.V, Run: p.Run.Key, part: p.Sheet}
-	oxygen := p.Sheet.OxyClean.Set || carries(p.Run, "oxygen") || carries(p.Run, "liquid-oxygen") || carries(p.Run, "nitrous-oxide")
+	oxygen := p.Sheet.OxyClean.V || carries(p.Run, "oxygen") || carries(p.Run, "liquid-oxygen") || carries(p.Run, "nitrous-oxide")
 	for _, f := range p.Run.Fluids {
 		i.fuel = i.fuel || resolve.Yes(f.Cat.Hazards.Flammable)
 	}
