@@ -1,6 +1,7 @@
 package facts_test
 
 import (
+	"strings"
 	"testing"
 
 	"github.com/stretchr/testify/assert"
@@ -95,4 +96,27 @@ func TestPassiveShutoff(t *testing.T) {
 	assert.True(t, f.Line.PassiveShutoff)
 	assert.False(t, build(t).Line.PassiveShutoff)
 	assert.True(t, build(t).Line.Pressurised)
+}
+
+// TestPartTestDates: the day and the interval together, of anything but hoses and relief devices, which have facts of their own.
+func TestPartTestDates(t *testing.T) {
+	const valve = "      - {id: B1, kind: breakaway, size: DN 50, material: S31603, evidence: e, tested: 2025-11-25, test_interval: 12 months}\n      - id: H1\n"
+	of := func(id string, edits ...string) facts.Part {
+		f := build(t, edits...)
+		for _, p := range f.Parts {
+			if p.ID == id {
+				return p
+			}
+		}
+		t.Fatal(id)
+		return facts.Part{}
+	}
+	v := of("B1", "      - id: H1\n", valve)
+	assert.True(t, v.TestDated)
+	assert.Equal(t, []facts.Int{facts.Know(365), facts.Know(365)}, []facts.Int{v.TestedDays, v.Interval})
+	for name, text := range map[string]string{"no day": " tested: 2025-11-25,", "no interval": ", test_interval: 12 months"} {
+		assert.False(t, of("B1", "      - id: H1\n", strings.ReplaceAll(valve, text, "")).TestDated, name)
+	}
+	assert.False(t, of("RV1", "kdr: 0.7,", "kdr: 0.7, tested: 2020-01-01, test_interval: 12 months,").TestDated)
+	assert.False(t, of("H1", "size: DN 50", "tested: 2020-01-01\n        test_interval: 12 months\n        size: DN 50").TestDated)
 }

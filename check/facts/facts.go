@@ -183,6 +183,9 @@ type Part struct {
 	AtOpenPoint bool   `json:"at_open_point"` // the run ends at an open hatch, funnel or top
 	OxygenClean Bool   `json:"oxygen_clean,omitzero" ask:"parts.*.oxygen_clean: cleaned for oxygen, with a record"`
 	Separation  bool   `json:"acts_on_separation_only"`
+	TestDated   bool   `json:"test_dated"` // neither hose nor relief device, with the day and the interval of its test
+	TestedDays  Int    `json:"days_since_test,omitzero" ask:"parts.*.tested: date of the last test"`
+	Interval    Int    `json:"test_interval_days,omitzero" ask:"parts.*.test_interval: the shorter of maker's and site's interval"`
 }
 
 // Regulator is one pressure regulator.

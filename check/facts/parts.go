@@ -64,6 +64,9 @@ func (b *builder) parts() {
 func (b *builder) part(p *resolve.Part) Part {
 	s := p.Sheet
 	out := Part{ID: p.ID, Run: p.Run.Key, Kind: s.Kind.V, Bonded: boolOf(s.Bonded), OxygenClean: boolOf(s.OxyClean)}
+	if k := s.Kind.V; k != "hose" && k != "relief" && s.Tested.Set && s.TestEvery.Set {
+		out.TestDated, out.TestedDays, out.Interval = true, b.since(s.Tested), b.due(s)
+	}
 	out.Conductor = b.conductor(p)
 	if out.Conductor.Known && !out.Conductor.V && !out.Bonded.Known {
 		out.Bonded = Yes(false) // what cannot hold a charge has nothing to bond

@@ -109,6 +109,9 @@ type Part struct {
 	AtOpenPoint bool   `json:"at_open_point"`
 	OxygenClean *bool  `json:"oxygen_clean"`
 	Separation  bool   `json:"acts_on_separation_only"`
+	TestDated   bool   `json:"test_dated"`
+	TestedDays  *int64 `json:"days_since_test"`
+	Interval    *int64 `json:"test_interval_days"`
 }
 
 // Regulator mirrors the facts of that name.

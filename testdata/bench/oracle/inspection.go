@@ -17,6 +17,7 @@ var inspection = []rule{
 	{"inspection/not_inspected_within_a_year", condition, notInspectedWithinAYear},
 	{"inspection/old_without_stated_life", note, oldWithoutStatedLife},
 	{"inspection/oxyfuel_joints_tested_too_low", condition, oxyfuelJointsTestedTooLow},
+	{"inspection/part_test_overdue", stop, partTestOverdue},
 	{"inspection/past_service_life", stop, pastServiceLife},
 	{"inspection/pressure_test_overdue", stop, pressureTestOverdue},
 	{"inspection/proof_test_may_have_damaged", stop, proofTestMayHaveDamaged},
@@ -113,6 +114,15 @@ func bendTooTight(l *line) {
 	for _, h := range l.Hoses {
 		if l.knows(h.ID, has("hoses.bend_mm", h.BendMM), has("hoses.least_bend_mm", h.LeastBendMM)) && *h.BendMM < *h.LeastBendMM {
 			l.findPart(h.ID, num("have_mm", *h.BendMM), num("need_mm", *h.LeastBendMM))
+		}
+	}
+}
+
+func partTestOverdue(l *line) {
+	for _, p := range l.Parts {
+		if p.TestDated && l.knows(p.ID, has("parts.days_since_test", p.TestedDays), has("parts.test_interval_days", p.Interval)) &&
+			*p.TestedDays > *p.Interval {
+			l.findPart(p.ID, num("have_days", *p.TestedDays), num("need_days", *p.Interval))
 		}
 	}
 }
