@@ -72,18 +72,19 @@ type use struct {
 // contents are shared by all hoses that carry the same.
 type contents struct{ products, known []string }
 
-// fleet follows hoses across lines. It keeps some hundred bytes for each hose, so it gets only sheets that share something.
+// fleet follows hoses across lines. It keeps some hundred bytes for each name, so it keeps only those that were met twice.
 type fleet struct {
+	met    func(of named, name string) bool
 	uses   map[string][]use    // by tag, alike
-	latest map[string]string   // day of the last sheet of each line, alike
+	latest map[string]string   // day of the last sheet of each line that has several, alike
 	first  map[string]string   // path by line and day
 	others map[string][]string // all paths, where there are several
 	words  map[string]string
 	shared map[string]*contents
 }
 
-func newFleet() *fleet {
-	return &fleet{map[string][]use{}, map[string]string{}, map[string]string{}, map[string][]string{}, map[string]string{}, map[string]*contents{}}
+func newFleet(met func(of named, name string) bool) *fleet {
+	return &fleet{met, map[string][]use{}, map[string]string{}, map[string]string{}, map[string][]string{}, map[string]string{}, map[string]*contents{}}
 }
 
 // one keeps a single copy of a word that many sheets repeat.
@@ -109,11 +110,15 @@ func (f *fleet) add(e *Entry) {
 		return
 	}
 	line, day := strings.Clone(e.Line), f.one(e.AsOf)
-	key := alike(line)
-	f.latest[key] = max(f.latest[key], day)
-	f.place(key+"\x00"+day, e.Path)
+	if key := alike(line); f.met(ofLine, key) {
+		f.latest[key] = max(f.latest[key], day)
+		f.place(key+"\x00"+day, e.Path)
+	}
 	for _, h := range e.Hoses {
 		tag := alike(h.Tag)
+		if !f.met(ofHose, tag) {
+			continue
+		}
 		f.uses[tag] = append(f.uses[tag], use{tag, line, e.Path, f.one(h.Part), day, e.Undated, f.contents(h)})
 	}
 }
@@ -165,7 +170,7 @@ func (f *fleet) twoLines(tag string, uses []use) []Meeting {
 	var lines, days []string
 	several := false
 	for _, u := range uses {
-		if u.asOf == f.latest[alike(u.line)] {
+		if latest, ok := f.latest[alike(u.line)]; !ok || u.asOf == latest {
 			lines, days = append(lines, u.line), append(days, u.asOf)
 			several = several || alike(u.line) != alike(lines[0])
 		}

@@ -10,6 +10,9 @@ import (
 	"lineworthy/check/sheet"
 )
 
+// anywhere takes every name for one that was met twice.
+func anywhere(named, string) bool { return true }
+
 func hose(path, line, day, tag string, products []string, known ...string) *Entry {
 	return &Entry{Path: path, Line: line, AsOf: day, Word: "fit", Hoses: []Hose{{tag, "H1", products, append(known, products...)}}}
 }
@@ -42,7 +45,7 @@ func TestHosesAcrossLines(t *testing.T) {
 		"two sheets of one line and day":              {[]*Entry{hose("a", "L1", "2026-01-01", "T", acid), hose("b", "L1", "2026-01-01", "T", acid)}, []string{"line twice "}},
 		"bad sheets say nothing":                      {[]*Entry{hose("a", "L1", "2026-01-01", "T", acid), {Path: "b", Line: "L2", Faults: []string{"x"}, Hoses: []Hose{{"T", "H1", acid, acid}}}}, nil},
 	} {
-		f := newFleet()
+		f := newFleet(anywhere)
 		for _, e := range test.entries {
 			f.add(e)
 		}
@@ -57,7 +60,7 @@ func TestHosesAcrossLines(t *testing.T) {
 func TestTwoHosesOfOneName(t *testing.T) {
 	e := hose("a", "L1", "2026-01-01", "T", nil)
 	e.Hoses = append(e.Hoses, Hose{Tag: "T", Part: "H2"})
-	f := newFleet()
+	f := newFleet(anywhere)
 	f.add(e)
 	m := f.meetings()
 	assert.Len(t, m, 1)
@@ -69,7 +72,7 @@ func TestTwoHosesOfOneName(t *testing.T) {
 func TestUndated(t *testing.T) {
 	last := hose("b", "L1", "2026-02-01", "T", []string{"water"})
 	last.Undated = true
-	f := newFleet()
+	f := newFleet(anywhere)
 	f.add(hose("a", "L1", "2026-01-01", "T", []string{"acid"}))
 	f.add(last)
 	all := f.meetings()

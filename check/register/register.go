@@ -177,7 +177,7 @@ func (r *Register) earlierSheets() (map[int32]bool, error) {
 	}
 	type sheet struct{ line, day string }
 	seen, latest := map[int32]sheet{}, map[string]string{}
-	for _, n := range r.spots.shared() {
+	for _, n := range r.spots.shared(ofLine) {
 		e, err := r.state.at(r.places[n])
 		if err != nil {
 			return nil, err
@@ -199,8 +199,8 @@ func (r *Register) Evidence() []Evidence { return r.papers.ranked() }
 
 // Meetings are hoses and line numbers that stand in several places, and hoses with other contents before.
 func (r *Register) Meetings() ([]Meeting, error) {
-	f := newFleet()
-	for _, n := range r.spots.shared() {
+	f := newFleet(r.spots.met)
+	for _, n := range r.spots.shared(ofLine, ofHose) {
 		e, err := r.state.at(r.places[n])
 		if err != nil {
 			return nil, err
