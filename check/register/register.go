@@ -72,11 +72,21 @@ func name(e *Entry) string { return cmp.Or(e.Line, e.Path) }
 func (r *Register) Rows() iter.Seq2[Row, error] { return r.slips.rows() }
 
 // faults are the entries of the sheets without a verdict.
-func (r *Register) faults() iter.Seq2[*Entry, error] {
+func (r *Register) faults() iter.Seq2[*Entry, error] { return r.some(r.bad) }
+
+// some reads entries by their numbers, on all cores, and gives them in that order up to the first error.
+func (r *Register) some(numbers []int32) iter.Seq2[*Entry, error] {
 	return func(yield func(*Entry, error) bool) {
-		for _, n := range r.bad {
-			if e, err := r.state.at(r.places[n]); !yield(e, err) || err != nil {
-				return
+		places := make([]place, 0, block)
+		for part := range slices.Chunk(numbers, block) {
+			places = places[:0]
+			for _, n := range part {
+				places = append(places, r.places[n])
+			}
+			for e, err := range r.state.all(places) {
+				if !yield(e, err) || err != nil {
+					return
+				}
 			}
 		}
 	}
@@ -148,22 +158,19 @@ func (r *Register) Due() iter.Seq2[DueLine, error] {
 			yield(DueLine{}, err)
 			return
 		}
-		places := make([]place, 0, block)
-		for dates := range slices.Chunk(r.dates, block) {
-			places = places[:0]
-			for _, d := range dates {
-				places = append(places, r.places[d.entry])
+		numbers := make([]int32, len(r.dates))
+		for i, d := range r.dates {
+			numbers[i] = d.entry
+		}
+		i := 0
+		for e, err := range r.some(numbers) {
+			if err != nil {
+				yield(DueLine{}, err)
+				return
 			}
-			i := 0
-			for e, err := range r.state.all(places) {
-				if err != nil {
-					yield(DueLine{}, err)
-					return
-				}
-				d := dates[i]
-				if i++; !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path, earlier[d.entry]}, nil) {
-					return
-				}
+			d := r.dates[i]
+			if i++; !yield(DueLine{e.Due[d.due], int(d.date) - r.day.Days, e.Line, e.Path, earlier[d.entry]}, nil) {
+				return
 			}
 		}
 	}
@@ -177,13 +184,14 @@ func (r *Register) earlierSheets() (map[int32]bool, error) {
 	}
 	type sheet struct{ line, day string }
 	seen, latest := map[int32]sheet{}, map[string]string{}
-	for _, n := range r.spots.shared(ofLine) {
-		e, err := r.state.at(r.places[n])
+	several, i := r.spots.shared(ofLine), 0
+	for e, err := range r.some(several) {
 		if err != nil {
 			return nil, err
 		}
 		s := sheet{alike(e.Line), e.AsOf}
-		seen[n], latest[s.line] = s, max(latest[s.line], s.day)
+		seen[several[i]], latest[s.line] = s, max(latest[s.line], s.day)
+		i++
 	}
 	out := map[int32]bool{}
 	for n, s := range seen {
@@ -200,8 +208,7 @@ func (r *Register) Evidence() []Evidence { return r.papers.ranked() }
 // Meetings are hoses and line numbers that stand in several places, and hoses with other contents before.
 func (r *Register) Meetings() ([]Meeting, error) {
 	f := newFleet(r.spots.met)
-	for _, n := range r.spots.shared(ofLine, ofHose) {
-		e, err := r.state.at(r.places[n])
+	for e, err := range r.some(r.spots.shared(ofLine, ofHose)) {
 		if err != nil {
 			return nil, err
 		}
