@@ -36,7 +36,7 @@ func (e *Engine) missing(scope *facts.Scope, cut map[string]string) []Missing {
 	var out []Missing
 	var seen map[[2]string]bool
 	for i, q := range e.questions {
-		if e.rules[e.order[i]].rank == ranks["note"] {
+		if e.silent[i] {
 			continue
 		}
 		for _, m := range e.unjudged(scope, q, e.order[i], cut) {
@@ -71,7 +71,10 @@ func (e *Engine) word(b Brief) string {
 
 // unjudged is what keeps one rule from judging.
 func (e *Engine) unjudged(scope *facts.Scope, q *facts.Question, rule string, cut map[string]string) []Missing {
-	why := cut[rule]
+	why := ""
+	if len(cut) > 0 {
+		why = cut[rule]
+	}
 	if why == "" {
 		return scope.Missing(q)
 	}

@@ -34,6 +34,7 @@ type core struct {
 	questions []*facts.Question // in that order
 	guards    []*guard          // in that order; nil for a rule that always runs
 	queries   []question        // in that order
+	silent    []bool            // in that order: a note, for which no verdict waits
 	site      *site             // nil for none
 
 	compile  func(ids []string) (*ast.Compiler, error) // the rules named, or all of them when nil
@@ -110,7 +111,7 @@ func (e *core) take(index []rules.Rule, signs map[string]rules.Guard) error {
 			}
 		}
 		e.rules[r.ID] = &rule{len(e.order), rank, r.Subject}
-		e.queries = append(e.queries, questionOf(len(e.order), r.ID))
+		e.queries, e.silent = append(e.queries, questionOf(len(e.order), r.ID)), append(e.silent, r.Severity == "note")
 		e.order, e.questions, e.guards = append(e.order, r.ID), append(e.questions, q), append(e.guards, g)
 	}
 	return nil

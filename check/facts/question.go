@@ -11,6 +11,7 @@ import (
 // without.
 type Question struct {
 	subject string
+	of      *collection
 	scope   []condition
 	needs   []need
 
@@ -31,7 +32,7 @@ func NewQuestion(subject string, scope, needs []string) (*Question, error) {
 	if s == nil {
 		return nil, fmt.Errorf("subject %q is not a collection of facts: use one of %s", subject, strings.Join(Collections(), ", "))
 	}
-	q, faults := &Question{subject: subject}, []string{}
+	q, faults := &Question{subject: subject, of: places[subject]}, []string{}
 	for _, text := range scope {
 		c, err := conditionOf(s, text)
 		if err != nil {

@@ -7,15 +7,21 @@ import "reflect"
 type Scope struct {
 	f    *Facts
 	line subject
-	of   map[string][]subject
+	of   []looked               // by the place of the collection
 	why  map[[2]string]*Unknown // made when the first fact is missing
+}
+
+// looked are the subjects of a collection, once they were asked for.
+type looked struct {
+	at  bool
+	all []subject
 }
 
 // Scope starts with nothing looked at.
 func (f *Facts) Scope() *Scope {
 	line := subject{id: lineID, v: reflect.ValueOf(&f.Line).Elem()}
 	line.absent = collections[lineID].absent(line.v)
-	return &Scope{f: f, line: line, of: map[string][]subject{}}
+	return &Scope{f: f, line: line, of: make([]looked, len(places))}
 }
 
 // Missing is what keeps a question from being put to the subjects in its scope: the Missing of its Answer. Whether anything
@@ -66,15 +72,14 @@ func (s *Scope) Judged(q *Question) []string {
 }
 
 func (s *Scope) subjects(q *Question) []subject {
-	all, ok := s.of[q.subject]
-	if !ok {
-		all = s.f.subjects(q.subject)
-		for i := range all {
-			all[i].absent = collections[q.subject].absent(all[i].v)
+	of := &s.of[q.of.place]
+	if !of.at {
+		of.at, of.all = true, s.f.subjects(q.subject)
+		for i := range of.all {
+			of.all[i].absent = q.of.shape.absent(of.all[i].v)
 		}
-		s.of[q.subject] = all
 	}
-	return all
+	return of.all
 }
 
 func (s *Scope) reasons() map[[2]string]*Unknown {

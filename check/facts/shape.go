@@ -40,6 +40,21 @@ type field struct {
 // whole is the shape of Facts, and collections are the shapes of what rules judge, by name.
 var whole, collections = shapes()
 
+// collection is one of what rules judge, with its place among them.
+type collection struct {
+	place int
+	shape *shape
+}
+
+// places are the collections by name.
+var places = func() map[string]*collection {
+	out := map[string]*collection{}
+	for i, name := range Collections() {
+		out[name] = &collection{i, collections[name]}
+	}
+	return out
+}()
+
 func shapes() (*shape, map[string]*shape) {
 	all := map[reflect.Type]*shape{}
 	top := shapeOf(reflect.TypeFor[Facts](), all)
