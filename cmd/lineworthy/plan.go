@@ -29,8 +29,9 @@ func newPlan(s streams) *cobra.Command {
 gas, the flush and the shutdown, and play it step by step. With --check a sequence that a person wrote is played instead.
 
 The play finds liquid blocked in without relief, disconnecting under pressure, with liquid inside or without the flush,
-backflow, oxygen opened quickly into a dead end, overfilling, gas blown through, a vacuum drawn in a closed vessel, a pump
-without liquid, a valve open to a hose that is off, a toxic vent, a pad or a regulator left on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
+backflow, oxygen opened quickly into a dead end, overfilling, pressure in a closed destination, gas blown through, a vacuum
+drawn in a closed vessel, a pump without liquid, a valve open to a hose that is off, a toxic vent, a pad or a regulator left
+on, reverse order, and more, and shows which fluid stands in which stretch. It is a simple play: it knows which stretch is
 joined to which and what pressure can stand there; times follow from the planned flow alone.
 
 A step is written {do: open, item: V1}. do is one of check, bond, connect, open, close, set, start, stop, transfer, drain,
