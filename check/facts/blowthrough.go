@@ -35,12 +35,15 @@ func (b *builder) blowThrough(r *resolve.Run, f *Flow) {
 	f.FollowsMLPS = b.keep(units.RoundUp(float64(q) * 1e6))
 }
 
-// rough is a Reynolds number so high that friction is at its least: the flow of gas must not be understated.
+// rough is a Reynolds number so high that friction is at its least (practice): the flow of gas must not be understated.
 const rough = 1e7
 
 // following is the flow of free gas through the emptied run into the air, or why it is not known. Every resistance counts
 // as in the narrowest bore, by the fourth power of the bores.
 func (b *builder) following(r, pad *resolve.Run, drive units.GaugePressure) (units.VolumeFlow, string) {
+	if len(r.Parts) == 0 {
+		return 0, "no part of the run is on the sheet"
+	}
 	small := units.Length(math.Inf(1))
 	for _, p := range r.Parts {
 		if p.Branch {
@@ -52,12 +55,11 @@ func (b *builder) following(r, pad *resolve.Run, drive units.GaugePressure) (uni
 		}
 		small = min(small, d)
 	}
-	m := 0.0
+	m := math.Inf(1) // of several gases the lightest brings most
 	for _, x := range pad.Fluids {
-		m = max(m, molar(x.Props)) // one gas; of several the heavier brings a little less volume, and none is run at once
-	}
-	if m == 0 || len(r.Parts) == 0 {
-		return 0, "the molar mass of the gas is not known"
+		if m = min(m, molar(x.Props)); m == 0 {
+			return 0, "the molar mass of " + x.Cat.Name + " is not known"
+		}
 	}
 	g := measure.GasPipe{Bore: small, Resistance: resistance(r, small)}
 	return measure.BlowThrough(g, drive.Absolute(b.l.Ambient), b.l.Ambient, fillTemperature, m), ""

@@ -26,9 +26,4 @@ func alike[T any](a, b T) bool {
 }
 
 // gauge is a pressure in Pa above the air at sea level.
-func gauge(p units.Pressure) float64 {
-	if p.Basis == units.AbsoluteBasis {
-		return p.Pascals - float64(units.StandardAtmosphere)
-	}
-	return p.Pascals
-}
+func gauge(p units.Pressure) float64 { return float64(p.Gauge(units.StandardAtmosphere)) }

@@ -47,11 +47,7 @@ func vesselUnder(r *resolve.Run, kpa int64) (most int64, under bool) {
 
 // takes is a part of a gauge pressure of the sheet; an absolute one counts as at sea level, where it is least above the air.
 func takes(p sheet.Of[units.Pressure], part float64) (kpa int64, known bool) {
-	pa := float64(p.V.Pascals)
-	if p.V.Basis != units.GaugeBasis {
-		pa -= float64(units.StandardAtmosphere)
-	}
-	return int64(part * pa / 1000), p.Set
+	return int64(part * gauge(p.V) / 1000), p.Set
 }
 
 // hosesOf are the places of the first hose and behind the last one.

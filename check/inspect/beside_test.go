@@ -37,7 +37,7 @@ func TestBesideTheSheet(t *testing.T) {
 		{"H1/made", "2024-05-20", report.Conditional, ""},                              // a day of that month
 		{"day-tank/rated", "0.3 bar(g)", report.Unproven, "it is not the part judged"}, // no rule holds an open vessel to it
 		{"returnable/marked", "none", report.Unproven, "the label nitrogen of the sheet is gone"},
-		{"PR1/tested", "2025-11-24", report.Unfit, "overdue since 2026-11-24"}, // every 12 months
+		{"PR1/tested", "2025-11-24", report.Unfit, ""}, // every 12 months: the rules say so
 		{"PR1/tested", "2025-11-25", report.Conditional, ""},
 		{"PR1/tested", "2026-11-26", report.Unfit, "still to come"},
 		{"H1/marks", "ISO 10380, DN 12, 65 bar, maker, 2024", report.Unproven, "marks lack DN 10"},
@@ -85,4 +85,12 @@ func TestUnclearDamage(t *testing.T) {
 		require.ErrorContains(t, err, "write none, or what is wrong", word)
 	}
 	require.Len(t, inspected(t, butanone, map[string]string{"V1/damage": "not tight"}).Rejected, 1)
+}
+
+// TestOverdueRegulator: the day read off its tag goes to the rule, which says it once.
+func TestOverdueRegulator(t *testing.T) {
+	r := inspected(t, butanone, map[string]string{"PR1/tested": "2025-11-24"})
+	require.Empty(t, r.Rejected)
+	require.Len(t, r.FromReadings, 1)
+	require.Equal(t, "inspection/part_test_overdue", r.FromReadings[0].Rule)
 }

@@ -140,18 +140,15 @@ func (f *Filled) dated(i *Item, key string) {
 		i.part.ResistTest = of
 		f.graded(i)
 	case "tested":
-		f.overdue(i)
+		f.ahead(i)
 	}
 }
 
-// overdue holds to its interval what no rule does: those for hoses and relief devices are among the rules.
-func (f *Filled) overdue(i *Item) {
+// ahead refuses a test of a later day where no rule does: those for hoses and relief devices are among the rules.
+func (f *Filled) ahead(i *Item) {
 	p := i.part
-	if p.Kind.V == "hose" || p.Kind.V == "relief" || !p.TestEvery.Set {
+	if p.Kind.V == "hose" || p.Kind.V == "relief" {
 		return
-	}
-	if last := p.Tested.V.AddMonths(p.TestEvery.V); f.Day.Days > last.Days {
-		f.reject(i.ID, "its test of "+p.Tested.Text+" is overdue since "+last.String(), "Take it out of use until it is tested, or fit one that is in date.", practice)
 	}
 	if p.Tested.V.Days > f.Day.Days {
 		f.reject(i.ID, "its test of "+p.Tested.Text+" is still to come", "Read the date again.", practice)

@@ -3,7 +3,6 @@ package register
 import (
 	"bufio"
 	"encoding/json"
-	"errors"
 	"fmt"
 	"io"
 	"iter"
@@ -16,6 +15,7 @@ type slips struct {
 	file *os.File
 	w    *bufio.Writer
 	text *json.Encoder
+	n    int
 }
 
 func newSlips() (*slips, error) {
@@ -24,12 +24,15 @@ func newSlips() (*slips, error) {
 		return nil, err
 	}
 	w := bufio.NewWriterSize(file, 1<<16)
-	return &slips{file, w, json.NewEncoder(w)}, nil
+	return &slips{file: file, w: w, text: json.NewEncoder(w)}, nil
 }
 
-func (s *slips) add(x Row) error { return noRoom(s.text.Encode(x)) }
+func (s *slips) add(x Row) error {
+	s.n++
+	return noRoom(s.text.Encode(x))
+}
 
-// rows reads them all, from the first one added.
+// rows reads them all, from the first one added. A row that got lost is an error, not a shorter table.
 func (s *slips) rows() iter.Seq2[Row, error] {
 	return func(yield func(Row, error) bool) {
 		if err := s.w.Flush(); err != nil {
@@ -37,10 +40,10 @@ func (s *slips) rows() iter.Seq2[Row, error] {
 			return
 		}
 		in := json.NewDecoder(io.NewSectionReader(s.file, 0, 1<<62))
-		for {
+		for range s.n {
 			var x Row
 			err := in.Decode(&x)
-			if errors.Is(err, io.EOF) || !yield(x, err) || err != nil {
+			if !yield(x, err) || err != nil {
 				return
 			}
 		}

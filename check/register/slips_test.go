@@ -1,6 +1,7 @@
 package register
 
 import (
+	"io"
 	"os"
 	"strings"
 	"testing"
@@ -30,6 +31,10 @@ func TestSlipsAreGivenAsTheyCame(t *testing.T) {
 		}
 		assert.Equal(t, want, got)
 	}
+	require.NoError(t, s.file.Truncate(0))
+	for _, err = range s.rows() {
+	}
+	assert.ErrorIs(t, err, io.EOF, "a row that got lost")
 	require.NoError(t, s.close())
 }
 

@@ -15,7 +15,7 @@ func (p *play) squeeze(r *run, q float64) {
 	}
 	gas, air := (1-v.filled)*v.volumeM3, float64(p.line.Ambient)/1000
 	drive, after := float64(r.deliveredKPa), (float64(v.kpa)+air)*gas/max(gas-q, 1e-9)-air
-	if after > drive && r.source != nil && !r.source.unsure {
+	if sure := r.source == nil || !r.source.unsure; sure && after > drive {
 		room := gas * (1 - (float64(v.kpa)+air)/(drive+air))
 		once := "once " + litres(room) + " came in"
 		if room <= 0 {

@@ -14,12 +14,18 @@ import (
 // filled plays the line with a closed tank, its return shut, changed by the pairs of old and new text.
 func filled(t *testing.T, quantity string, changes ...string) *sequence.Outcome {
 	t.Helper()
+	return opened(t, quantity, sequence.Step{Do: "open", Item: "V1"}, changes...)
+}
+
+// opened does so with the last step before the pump starts.
+func opened(t *testing.T, quantity string, last sequence.Step, changes ...string) *sequence.Outcome {
+	t.Helper()
 	text, err := os.ReadFile("../../testdata/sequences/return/line.yaml")
 	require.NoError(t, err)
 	path := filepath.Join(t.TempDir(), "line.yaml")
 	require.NoError(t, os.WriteFile(path, []byte(strings.NewReplacer(changes...).Replace(string(text))), 0o644))
 	out, err := model(t, path).Play([]sequence.Step{
-		{Do: "connect", Item: "H1"}, {Do: "open", Item: "V2"}, {Do: "open", Item: "V1"}, {Do: "start", Item: "P1"}, {Do: "transfer", Quantity: quantity},
+		{Do: "connect", Item: "H1"}, {Do: "open", Item: "V2"}, last, {Do: "start", Item: "P1"}, {Do: "transfer", Quantity: quantity},
 	})
 	require.NoError(t, err)
 	return out
@@ -57,6 +63,10 @@ func TestStalls(t *testing.T) {
 	out := filled(t, "1260 L", strong...)
 	require.Contains(t, names(out), sequence.Stalls)
 	require.Contains(t, out.Faults[0].Says, "362 kPa")
+	mains := []string{"rated: 0.5 bar(g)", "rated: 10 bar(g)", "source: {vessel: container, head: 1.2 m}", "source: {supply: 3 bar(g)}", "{id: V1, kind: valve", "{id: F1, kind: fitting", "closing: 2 s, size: DN 50}\n      - {id: P1", "size: DN 50}\n      - {id: P1"}
+	out = opened(t, "1590 L", sequence.Step{Do: "open", Item: "source", Run: "liquid"}, mains...)
+	require.Contains(t, names(out), sequence.Stalls, "a main drives no harder than it is")
+	require.NotContains(t, names(out), sequence.Squeezed)
 }
 
 // TestNothingIsSqueezed: an open vent or a liquefied gas, whose vapour turns to liquid; and what nobody stated is asked for.
